@@ -1,0 +1,2 @@
+/** The command line: one small class a verb. */
+package stokewell.cli;
