@@ -1,0 +1,76 @@
+package stokewell.rig;
+
+import static stokewell.rig.Dimension.CLOCK;
+import static stokewell.rig.Dimension.MASS;
+import static stokewell.rig.Dimension.TEMPERATURE;
+
+import java.util.List;
+
+/** What the person at the stove does. */
+public sealed interface Habit {
+
+    /** Loads at fixed hours, every day. */
+    record Clock(
+            @Entry(says = "Hours and weights.") List<Load> loads,
+
+            @Entry(
+                    is = TEMPERATURE,
+                    low = 280,
+                    high = 400,
+                    orElse = Entry.ABSENT,
+                    says = "Skip a load when the store's top is hotter than this.")
+            double skipAbove)
+            implements Habit {
+
+        public Clock {
+            loads = List.copyOf(loads);
+            Entries.check(Clock.class, "habit", loads, skipAbove);
+        }
+    }
+
+    /** Loads whenever the stove falls below a temperature, between two hours. */
+    record Rule(
+            @Entry(is = MASS, low = 0.1, high = 300, says = "Weight of one load.")
+            double mass,
+
+            @Entry(
+                    is = TEMPERATURE,
+                    low = 300,
+                    high = 700,
+                    orElse = "150 C",
+                    says = "Load when the stove body falls below.")
+            double whenBelow,
+
+            @Entry(is = CLOCK, low = 0, high = 86400, orElse = "8:00", says = "First load of the day.")
+            double from,
+
+            @Entry(is = CLOCK, low = 0, high = 86400, orElse = "17:00", says = "Last load of the day.")
+            double until,
+
+            @Entry(
+                    is = TEMPERATURE,
+                    low = 280,
+                    high = 400,
+                    orElse = Entry.ABSENT,
+                    says = "Do not load when the store's top is hotter than this.")
+            double skipAbove)
+            implements Habit {
+
+        public Rule {
+            Entries.check(Rule.class, "habit", mass, whenBelow, from, until, skipAbove);
+        }
+    }
+
+    /** One load of wood. */
+    record Load(
+            @Entry(is = CLOCK, low = 0, high = 86400, says = "When.")
+            double at,
+
+            @Entry(is = MASS, low = 0.05, high = 300, says = "Weight as it goes in, water and all.")
+            double mass) {
+
+        public Load {
+            Entries.check(Load.class, "load", at, mass);
+        }
+    }
+}
