@@ -1,0 +1,258 @@
+package stokewell.loop;
+
+import stokewell.balance.Part;
+import stokewell.balance.Wiring;
+import stokewell.matter.Curve;
+
+/**
+ * Water going round: a chain of cells from a draw port of the store to its inlet port (or closed on itself where a coil
+ * keeps it apart), moved by a pump, by its own buoyancy, or both, against friction.
+ *
+ * <p>Each cell passes its heat to the next by upwind flow, which is also the transport delay. The mass flow solves
+ *
+ * <pre>0 = Δp_pump(m) − g ∮ρ(T) dz + steam lift − R(m, T) − check valve(m)</pre>
+ *
+ * at every moment; it may be negative where nothing stops it. Both flow directions are blurred over a tiny flow so that
+ * slopes stay continuous through standstill.
+ */
+public final class Circuit implements Part {
+
+    private static final double G = 9.80665;
+    /** Flow over which the two directions are blurred, kg/s. */
+    private static final double BLUR = 2e-5;
+    /** Temperatures are taken over this, K, to spare digits. */
+    private static final double BASE = 330;
+    /** Resistance of a check valve to reverse flow, Pa per kg/s. */
+    private static final double SHUT = 5e7;
+
+    /** Density of the fluid as a parabola: rho0 − b1 (T−330) − b2 (T−330)², kg/m3. */
+    public record Density(double rho0, double b1, double b2) {
+        double at(double t) {
+            double d = t - BASE;
+            return rho0 - d * (b1 + b2 * d);
+        }
+
+        double slope(double t) {
+            return -b1 - 2 * b2 * (t - BASE);
+        }
+    }
+
+    /**
+     * What resists and drives.
+     *
+     * @param laminar      Pa per kg/s of laminar flow at the reference viscosity
+     * @param viscosity    viscosity over the reference viscosity against temperature
+     * @param rest         the remaining pressure loss against |m|, Pa
+     * @param pump         pump head against m, Pa; null where there is none
+     * @param checkValve   opening pressure, Pa; NaN where there is none
+     * @param specificHeat of the fluid, J/(kg K)
+     */
+    public record Hydraulics(
+            Density density,
+            double laminar,
+            Curve viscosity,
+            Curve rest,
+            Curve pump,
+            double checkValve,
+            double specificHeat) {}
+
+    /**
+     * A column of water that counts for buoyancy.
+     *
+     * @param node  its temperature
+     * @param rise  height gained in flow direction through it, m
+     */
+    public record Rise(int node, double rise) {}
+
+    /** Bubbles in the riser above a pickup: void share from the steam heat, and the height that they lift. */
+    public record Bubbles(int pickup, double saturation, double steamConductance, double wattsPerHalfVoid, double rise) {}
+
+    private final int flow;
+    private final int[] cells;
+    private final int draw;
+    private final int inlet;
+    private final boolean closed;
+    private final Hydraulics hydraulics;
+    private final int[] riseNode;
+    private final double[] rise;
+    private final int viscosityNode;
+    private final Bubbles bubbles;
+    private final double scale;
+
+    private boolean pumping;
+    private double resistanceFactor = 1;
+
+    private final int[] up;
+    private final int[] down;
+    private final int[] slots;
+    private final int flowFlow;
+    private final int[] riseSlot;
+    private final int viscositySlot;
+    private final int bubbleSlot;
+
+    /**
+     * @param flow     algebraic state of the mass flow
+     * @param cells    nodes in flow order
+     * @param draw     store node drawn from, or -1 for a chain closed on itself
+     * @param inlet    store node given to, or -1
+     */
+    public Circuit(
+            Wiring wiring,
+            int flow,
+            int[] cells,
+            int draw,
+            int inlet,
+            Hydraulics hydraulics,
+            java.util.List<Rise> rises,
+            int viscosityNode,
+            Bubbles bubbles) {
+        this.flow = flow;
+        this.cells = cells.clone();
+        this.draw = draw;
+        this.inlet = inlet;
+        this.closed = draw < 0;
+        this.hydraulics = hydraulics;
+        this.viscosityNode = viscosityNode;
+        this.bubbles = bubbles;
+        riseNode = rises.stream().mapToInt(Rise::node).toArray();
+        rise = rises.stream().mapToDouble(Rise::rise).toArray();
+        scale = 1 / Math.max(hydraulics.laminar, 1e-3);
+
+        int links = closed ? cells.length : cells.length + 1;
+        up = new int[links];
+        down = new int[links];
+        for (int i = 0; i < links; i++) {
+            up[i] = i == 0 ? (closed ? cells[cells.length - 1] : draw) : cells[i - 1];
+            down[i] = i < cells.length ? cells[i] : inlet;
+        }
+        slots = new int[6 * links];
+        for (int i = 0; i < links; i++) {
+            slots[6 * i] = wiring.slot(up[i], up[i]);
+            slots[6 * i + 1] = wiring.slot(up[i], down[i]);
+            slots[6 * i + 2] = wiring.slot(up[i], flow);
+            slots[6 * i + 3] = wiring.slot(down[i], up[i]);
+            slots[6 * i + 4] = wiring.slot(down[i], down[i]);
+            slots[6 * i + 5] = wiring.slot(down[i], flow);
+        }
+        flowFlow = wiring.slot(flow, flow);
+        riseSlot = wiring.slots(flow, riseNode);
+        viscositySlot = wiring.slot(flow, viscosityNode);
+        bubbleSlot = bubbles == null ? -1 : wiring.slot(flow, bubbles.pickup);
+    }
+
+    /** Runs or stops the pump. */
+    public void pump(boolean on) {
+        pumping = on && hydraulics.pump != null;
+    }
+
+    /** Whether the pump runs. */
+    public boolean pumping() {
+        return pumping;
+    }
+
+    /** Multiplies the loop's resistance: 1 as built; a closed valve or an air lock makes it enormous. */
+    public void resist(double factor) {
+        resistanceFactor = factor;
+    }
+
+    /** Mass flow, kg/s, at x. */
+    public double flow(double[] x) {
+        return x[flow];
+    }
+
+    /** The algebraic state of the mass flow. */
+    public int flowState() {
+        return flow;
+    }
+
+    /** Forward part of a flow that is blurred through zero. */
+    public static double forward(double m) {
+        return 0.5 * (m + Math.sqrt(m * m + BLUR * BLUR));
+    }
+
+    /** Derivative of {@link #forward}. */
+    public static double forwardSlope(double m) {
+        return 0.5 * (1 + m / Math.sqrt(m * m + BLUR * BLUR));
+    }
+
+    @Override
+    public void flows(double[] x, double[] p) {
+        double m = x[flow];
+        double cp = hydraulics.specificHeat;
+        double plus = cp * forward(m);
+        double minus = plus - cp * m;
+        for (int i = 0; i < up.length; i++) {
+            double q = plus * (x[up[i]] - BASE) - minus * (x[down[i]] - BASE);
+            p[up[i]] -= q;
+            p[down[i]] += q;
+        }
+        p[flow] += scale * pressure(x, m);
+    }
+
+    private double pressure(double[] x, double m) {
+        double sum = 0;
+        for (int i = 0; i < riseNode.length; i++) sum -= rise[i] * (hydraulics.density.at(x[riseNode[i]]) - 1000);
+        sum *= G;
+        if (bubbles != null) sum += lift(x[bubbles.pickup]);
+        if (pumping) sum += hydraulics.pump.at(m);
+        sum -= resistanceFactor
+                * (hydraulics.laminar * hydraulics.viscosity.at(x[viscosityNode]) * m
+                        + (m < 0 ? -hydraulics.rest.at(-m) : hydraulics.rest.at(m)));
+        return sum - check(m);
+    }
+
+    private double check(double m) {
+        if (Double.isNaN(hydraulics.checkValve)) return 0;
+        return m < 0 ? SHUT * m : hydraulics.checkValve * m / (m + 1e-4);
+    }
+
+    private double checkSlope(double m) {
+        if (Double.isNaN(hydraulics.checkValve)) return 0;
+        return m < 0
+                ? SHUT
+                : hydraulics.checkValve * 1e-4 / ((m + 1e-4) * (m + 1e-4));
+    }
+
+    /** Lift of steam bubbles, Pa: void share heat / (heat + half) of the riser's water gone. */
+    private double lift(double t) {
+        double q = bubbles.steamConductance * Steam.ramp(t - bubbles.saturation);
+        return G * 950 * bubbles.rise * q / (q + bubbles.wattsPerHalfVoid);
+    }
+
+    private double liftSlope(double t) {
+        double q = bubbles.steamConductance * Steam.ramp(t - bubbles.saturation);
+        double dq = bubbles.steamConductance * Steam.rampSlope(t - bubbles.saturation);
+        double d = q + bubbles.wattsPerHalfVoid;
+        return G * 950 * bubbles.rise * bubbles.wattsPerHalfVoid / (d * d) * dq;
+    }
+
+    @Override
+    public void slopes(double[] x, double[] v) {
+        double m = x[flow];
+        double cp = hydraulics.specificHeat;
+        double plus = cp * forward(m);
+        double minus = plus - cp * m;
+        double dPlus = cp * forwardSlope(m);
+        double dMinus = dPlus - cp;
+        for (int i = 0, s = 0; i < up.length; i++, s += 6) {
+            double dm = dPlus * (x[up[i]] - BASE) - dMinus * (x[down[i]] - BASE);
+            v[slots[s]] -= plus;
+            v[slots[s + 1]] += minus;
+            v[slots[s + 2]] -= dm;
+            v[slots[s + 3]] += plus;
+            v[slots[s + 4]] -= minus;
+            v[slots[s + 5]] += dm;
+        }
+        double a = Math.abs(m);
+        double thick = hydraulics.viscosity.at(x[viscosityNode]);
+        double dp = -resistanceFactor * (hydraulics.laminar * thick + hydraulics.rest.slope(a)) - checkSlope(m);
+        if (pumping) dp += hydraulics.pump.slope(m);
+        v[flowFlow] += scale * dp;
+        for (int i = 0; i < riseNode.length; i++) {
+            v[riseSlot[i]] -= scale * G * rise[i] * hydraulics.density.slope(x[riseNode[i]]);
+        }
+        v[viscositySlot] -=
+                scale * resistanceFactor * hydraulics.laminar * hydraulics.viscosity.slope(x[viscosityNode]) * m;
+        if (bubbles != null) v[bubbleSlot] += scale * liftSlope(x[bubbles.pickup]);
+    }
+}

@@ -1,0 +1,252 @@
+package stokewell.loop;
+
+import stokewell.balance.Part;
+import stokewell.balance.Wiring;
+import stokewell.matter.Curve;
+
+/**
+ * The water side of one pickup: metal wall to water by natural or forced convection and by boiling at the wall, and steam
+ * once the water itself reaches saturation at its pressure.
+ *
+ * <p>Steam rises into the next water above. What is colder there collapses it (its heat stays in the loop); the rest leaves
+ * by the vent and takes water with it, which the header makes up until it is empty; then the pickup runs dry and its metal
+ * loses touch with the water. Water and vapour swap places between the pickup and the riser also with the loop at rest.
+ *
+ * <p>Wall boiling: Rohsenow (1952) with C_sf 0.013 at one atmosphere, q = 130 ΔT³ W/m². Collapse share against
+ * subcooling and the counterflow exchange: common practice, no source.
+ */
+public final class PickupWater implements Part {
+
+    private static final double ROHSENOW = 130;
+    /** Subcooling that collapses half the steam, K. */
+    private static final double HALF_COLLAPSE = 4;
+
+    /**
+     * Numbers of columns and rows.
+     *
+     * @param wall        metal node
+     * @param water       water node
+     * @param wet         share of the pickup that holds water
+     * @param header      water left in the header, kg
+     * @param flow        the loop's mass flow
+     * @param above       the next water cell that steam reaches
+     * @param room        temperature of make-up water
+     */
+    public record Places(
+            int wall,
+            int water,
+            int wet,
+            int header,
+            int flow,
+            int above,
+            int room,
+            int steamAccount,
+            int waterMeter,
+            int steamMeter) {}
+
+    /**
+     * @param area       wetted area, m2
+     * @param still      heat transfer at rest, W/(m2 K)
+     * @param forced     forced part against mass flow, W/(m2 K)
+     * @param saturation at the local pressure, K
+     * @param latent     latent heat there, J/kg
+     * @param full       water that fills the pickup, kg
+     * @param venting    W per kelvin over saturation
+     * @param exchange   counterflow between pickup and riser when the pickup is hotter, W/K
+     */
+    public record Sizes(
+            double area,
+            double still,
+            Curve forced,
+            double saturation,
+            double latent,
+            double full,
+            double venting,
+            double exchange,
+            double specificHeat) {}
+
+    private final Places at;
+    private final Sizes size;
+    private final int[] wallSlots;
+    private final int[] waterSlots;
+    private final int[] aboveSlots;
+    private final int[] steamSlots;
+    private final int[] headerSlots;
+    private final int[] wetSlots;
+    private final int[] meterSlots;
+    private final int[] steamMeterSlots;
+
+    public PickupWater(Wiring wiring, Places at, Sizes size) {
+        this.at = at;
+        this.size = size;
+        wallSlots = wiring.slots(at.wall, at.wall, at.water, at.wet, at.flow);
+        waterSlots = wiring.slots(at.water, at.wall, at.water, at.wet, at.flow, at.above, at.header, at.room);
+        aboveSlots = wiring.slots(at.above, at.water, at.above, at.wet);
+        steamSlots = wiring.slots(at.steamAccount, at.water, at.above, at.header, at.room, at.wet);
+        headerSlots = wiring.slots(at.header, at.water, at.above, at.header, at.wet);
+        wetSlots = wiring.slots(at.wet, at.water, at.above, at.header, at.wet);
+        meterSlots = wiring.slots(at.waterMeter, at.wall, at.water, at.wet, at.flow);
+        steamMeterSlots = wiring.slots(at.steamMeter, at.water, at.above, at.wet);
+    }
+
+    /** Saturation temperature of the water here, K. */
+    public double saturation() {
+        return size.saturation;
+    }
+
+    /** The row of its water. */
+    public int water() {
+        return at.water;
+    }
+
+    /** The row of its metal. */
+    public int wall() {
+        return at.wall;
+    }
+
+    /** Water it holds when full, kg. */
+    public double full() {
+        return size.full;
+    }
+
+    /** Heat from metal to water at x, W. */
+    public double heat(double[] x) {
+        return x[at.wet] * wallHeat(x[at.wall], x[at.water], x[at.flow]);
+    }
+
+    @Override
+    public void flows(double[] x, double[] p) {
+        double wall = x[at.wall];
+        double water = x[at.water];
+        double above = x[at.above];
+        double wet = x[at.wet];
+        double q = wet * wallHeat(wall, water, x[at.flow]);
+        p[at.wall] -= q;
+        p[at.water] += q;
+        p[at.waterMeter] += q;
+
+        double swap = size.exchange * Steam.ramp(water - above);
+        double steam = wet * size.venting * Steam.ramp(water - size.saturation);
+        double out = steam * escape(above);
+        double collapsed = steam - out;
+        double rate = out / size.latent;
+        double madeUp = rate * made(x[at.header]);
+        double warming = madeUp * size.specificHeat * (water - x[at.room]);
+        p[at.water] -= swap + steam + warming;
+        p[at.above] += swap + collapsed;
+        p[at.steamAccount] += out + warming;
+        p[at.header] -= madeUp;
+        p[at.wet] -= (rate - madeUp) / size.full;
+        p[at.steamMeter] += rate;
+    }
+
+    private double forced(double flow) {
+        return size.forced.at(Math.abs(flow));
+    }
+
+    /** Wall to water with the pickup full, W. */
+    private double wallHeat(double wall, double water, double flow) {
+        double f = forced(flow);
+        double h = Math.sqrt(size.still * size.still + f * f);
+        double over = wall - size.saturation;
+        double boiling = over > 0 ? ROHSENOW * over * over * over : 0;
+        return size.area * (h * (wall - water) + boiling);
+    }
+
+    /** Share of steam that is not collapsed by water this cold above. */
+    private double escape(double above) {
+        double u = (size.saturation - above) / HALF_COLLAPSE;
+        return u > 0 ? 1 / (1 + u * u) : 1;
+    }
+
+    private double escapeSlope(double above) {
+        double u = (size.saturation - above) / HALF_COLLAPSE;
+        if (u <= 0) return 0;
+        double r = 1 + u * u;
+        return 2 * u / (r * r) / HALF_COLLAPSE;
+    }
+
+    /** Share of lost water that the header still makes up. */
+    private static double made(double header) {
+        return header > 0 ? header / (header + 0.1) : 0;
+    }
+
+    private static double madeSlope(double header) {
+        return header > 0 ? 0.1 / ((header + 0.1) * (header + 0.1)) : 0;
+    }
+
+    @Override
+    public void slopes(double[] x, double[] v) {
+        double wall = x[at.wall];
+        double water = x[at.water];
+        double above = x[at.above];
+        double wet = x[at.wet];
+        double flow = x[at.flow];
+        double f = forced(flow);
+        double h = Math.sqrt(size.still * size.still + f * f);
+        double over = wall - size.saturation;
+        double dWall = wet * size.area * (h + (over > 0 ? 3 * ROHSENOW * over * over : 0));
+        double dWater = -wet * size.area * h;
+        double dWet = wallHeat(wall, water, flow);
+        double dFlow = wet * size.area * (wall - water) * f / h * size.forced.slope(Math.abs(flow)) * Math.signum(flow);
+        add(v, wallSlots, -1, dWall, dWater, dWet, dFlow);
+        add(v, meterSlots, 1, dWall, dWater, dWet, dFlow);
+        v[waterSlots[0]] += dWall;
+        v[waterSlots[1]] += dWater;
+        v[waterSlots[2]] += dWet;
+        v[waterSlots[3]] += dFlow;
+
+        double swapSlope = size.exchange * Steam.rampSlope(water - above);
+        double rise = Steam.ramp(water - size.saturation);
+        double steam = wet * size.venting * rise;
+        double steamWater = wet * size.venting * Steam.rampSlope(water - size.saturation);
+        double steamWet = size.venting * rise;
+        double gone = escape(above);
+        double outWater = steamWater * gone;
+        double outAbove = steam * escapeSlope(above);
+        double outWet = steamWet * gone;
+        double share = made(x[at.header]);
+        double out = steam * gone;
+        double lift = size.specificHeat * (water - x[at.room]) / size.latent;
+        double warmWater = outWater * share * lift + out * share * size.specificHeat / size.latent;
+        double warmAbove = outAbove * share * lift;
+        double warmWet = outWet * share * lift;
+        double warmHeader = out * madeSlope(x[at.header]) * lift;
+        double warmRoom = -out * share * size.specificHeat / size.latent;
+
+        v[waterSlots[1]] -= swapSlope + steamWater + warmWater;
+        v[waterSlots[2]] -= steamWet + warmWet;
+        v[waterSlots[4]] += swapSlope - warmAbove;
+        v[waterSlots[5]] -= warmHeader;
+        v[waterSlots[6]] -= warmRoom;
+        v[aboveSlots[0]] += swapSlope + steamWater - outWater;
+        v[aboveSlots[1]] += -swapSlope - outAbove;
+        v[aboveSlots[2]] += steamWet - outWet;
+        v[steamSlots[0]] += outWater + warmWater;
+        v[steamSlots[1]] += outAbove + warmAbove;
+        v[steamSlots[2]] += warmHeader;
+        v[steamSlots[3]] += warmRoom;
+        v[steamSlots[4]] += outWet + warmWet;
+        double per = 1 / size.latent;
+        double madeHeader = out * per * madeSlope(x[at.header]);
+        v[headerSlots[0]] -= outWater * per * share;
+        v[headerSlots[1]] -= outAbove * per * share;
+        v[headerSlots[2]] -= madeHeader;
+        v[headerSlots[3]] -= outWet * per * share;
+        double left = (1 - share) * per / size.full;
+        v[wetSlots[0]] -= outWater * left;
+        v[wetSlots[1]] -= outAbove * left;
+        v[wetSlots[2]] += madeHeader / size.full;
+        v[wetSlots[3]] -= outWet * left;
+        v[steamMeterSlots[0]] += outWater * per;
+        v[steamMeterSlots[1]] += outAbove * per;
+        v[steamMeterSlots[2]] += outWet * per;
+    }
+
+    private static void add(double[] v, int[] slots, double sign, double a, double b, double c, double d) {
+        v[slots[0]] += sign * a;
+        v[slots[1]] += sign * b;
+        v[slots[2]] += sign * c;
+        v[slots[3]] += sign * d;
+    }
+}

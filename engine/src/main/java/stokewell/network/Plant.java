@@ -1,0 +1,81 @@
+package stokewell.network;
+
+import java.util.List;
+import stokewell.balance.Wiring;
+import stokewell.building.AirExchange;
+import stokewell.balance.Supply;
+import stokewell.control.Latch;
+import stokewell.fire.Fire;
+import stokewell.loop.Circuit;
+import stokewell.loop.PickupWater;
+import stokewell.loop.Vent;
+import stokewell.rig.Rig;
+
+/**
+ * A compiled rig: its equations and the handles by which a run reads and switches it. Columns are those of
+ * {@link Network#columns}. One plant serves one run at a time.
+ *
+ * @param store    layers from the top; empty without a store
+ * @param storeCapacity heat capacity of each layer, J/K
+ * @param loop     the loop's circuit, or null
+ * @param header   column of the water left in the header, or -1
+ * @param wet      columns of the wet share of each pickup
+ * @param waters   every water node that may boil, with its saturation temperature
+ */
+public record Plant(
+        Rig rig,
+        Network network,
+        Fire fire,
+        int room,
+        int contents,
+        int body,
+        int chimney,
+        int outdoors,
+        int raw,
+        int fuelWater,
+        int volatiles,
+        int carbon,
+        int gas,
+        int airFlow,
+        int[] store,
+        double[] storeCapacity,
+        Circuit loop,
+        List<PickupWater> pickups,
+        List<Vent> vents,
+        int header,
+        int[] wet,
+        List<Boilable> waters,
+        List<Driven> driven,
+        List<Latch> latches,
+        List<int[]> sensors,
+        AirExchange exchange,
+        Supply people,
+        double pressure) {
+
+    /** A water node and where it boils. */
+    public record Boilable(String name, int node, double saturation) {}
+
+    /** Mean temperature of the store at these columns, K; NaN without one. */
+    public double storeMean(double[] x) {
+        if (store.length == 0) return Double.NaN;
+        double heat = 0;
+        double capacity = 0;
+        for (int i = 0; i < store.length; i++) {
+            heat += storeCapacity[i] * x[store[i]];
+            capacity += storeCapacity[i];
+        }
+        return heat / capacity;
+    }
+
+    /** Heat the store still takes before its mean reaches a temperature, J; negative when it is past. */
+    public double roomLeft(double[] x, double full) {
+        double sum = 0;
+        for (int i = 0; i < store.length; i++) sum += storeCapacity[i] * (full - x[store[i]]);
+        return sum;
+    }
+
+    /** Index of a state in y from its column. */
+    public static int state(int column) {
+        return column - Wiring.OUTSIDE;
+    }
+}

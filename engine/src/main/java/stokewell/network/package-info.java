@@ -1,0 +1,2 @@
+/** Compiles a rig to flat arrays and knows their sparsity. */
+package stokewell.network;

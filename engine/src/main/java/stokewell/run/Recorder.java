@@ -1,0 +1,191 @@
+package stokewell.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import stokewell.balance.Wiring;
+import stokewell.loop.PickupWater;
+import stokewell.network.Driven;
+import stokewell.network.Network;
+import stokewell.network.Plant;
+import stokewell.solve.Interpolant;
+
+/** Watches a run: samples it at even times and keeps what only every step can tell, such as the least boil margin. */
+final class Recorder {
+
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    private final Plant plant;
+    private final Network network;
+    private final Trace trace;
+    private final double from;
+    private final double step;
+    private final double[] y;
+    private final double[] sums;
+    private final double[] lastSums;
+    private final double[] row;
+    private final int[] powerMeters;
+    private final int accounts;
+    private final boolean[] on;
+
+    private int next;
+
+    double boilMargin = NEVER;
+    double boilMarginTime = Double.NaN;
+    String boilMarginWhere = "";
+    double boilingSeconds;
+    double lowestRoom = NEVER;
+    double lowestRoomTime = Double.NaN;
+    double hottestBody;
+    double flueBelowDewPoint;
+    double flueSeconds;
+    double[] minutesToBoil;
+    double[] minutesToBoilTime;
+    boolean boiling;
+    double boilingFrom = Double.NaN;
+    final List<Event> boilings = new ArrayList<>();
+
+    private static final List<String> POWERS =
+            List.of("heat released", "fire to water", "stove to room", "store's heat to room", "store to room", "store to floor");
+
+    Recorder(Plant plant, double from, double until, double step) {
+        this.plant = plant;
+        this.network = plant.network();
+        this.from = from;
+        this.step = step;
+        y = new double[network.size()];
+        sums = new double[network.sums()];
+        lastSums = new double[network.sums()];
+        on = new boolean[plant.driven().size()];
+        accounts = network.wiring().accounts().size();
+        List<String> names = new ArrayList<>(List.of(
+                "room", "outdoors", "contents", "stove", "collar", "flue top", "draft", "air", "bed", "boil margin"));
+        for (int i = 0; i < plant.store().length; i++) names.add("store " + (i + 1));
+        if (plant.store().length > 0) names.add("store mean");
+        for (int i = 0; i < plant.pickups().size(); i++) {
+            String pickup = plant.rig().pickups().get(i).name();
+            names.add("water " + pickup);
+            names.add("minutes to boil " + pickup);
+        }
+        if (plant.loop() != null) names.add("loop flow");
+        for (Driven d : plant.driven()) names.add("runs " + d.name());
+        List<String> meters = network.wiring().meters();
+        List<Integer> known = new ArrayList<>();
+        for (String p : POWERS) {
+            int at = meters.indexOf(p);
+            if (at >= 0) {
+                known.add(accounts + at);
+                names.add("power " + p);
+            }
+        }
+        powerMeters = known.stream().mapToInt(Integer::intValue).toArray();
+        int most = step > 0 ? (int) Math.ceil((until - from) / step) + 2 : 1;
+        trace = new Trace(from, step, most, names);
+        row = new double[names.size()];
+        minutesToBoil = new double[plant.pickups().size()];
+        java.util.Arrays.fill(minutesToBoil, NEVER);
+        minutesToBoilTime = new double[plant.pickups().size()];
+    }
+
+    Trace trace() {
+        return trace;
+    }
+
+    /** The sums at the moment that the recording begins. */
+    void begin(double[] startSums) {
+        System.arraycopy(startSums, 0, lastSums, 0, lastSums.length);
+    }
+
+    void running(int i, boolean state) {
+        on[i] = state;
+    }
+
+    /** One accepted step. */
+    void step(double t0, double t1, Interpolant between) {
+        double h = t1 - t0;
+        if (step > 0) {
+            while (from + next * step <= t1 + 1e-9) {
+                double t = from + next * step;
+                between.states(Math.min(t, t1), y);
+                between.sums(Math.min(t, t1), sums);
+                sample(t);
+                next++;
+            }
+        }
+        between.states(t1, y);
+        double[] x = network.columns(t1, y);
+        double room = x[plant.room()];
+        if (room < lowestRoom) {
+            lowestRoom = room;
+            lowestRoomTime = t1;
+        }
+        hottestBody = Math.max(hottestBody, x[plant.body()]);
+        double least = NEVER;
+        for (Plant.Boilable b : plant.waters()) {
+            double margin = b.saturation() - x[b.node()];
+            if (margin < least) {
+                least = margin;
+                if (margin < boilMargin) {
+                    boilMargin = margin;
+                    boilMarginTime = t1;
+                    boilMarginWhere = b.name();
+                }
+            }
+        }
+        boolean now = least <= 0;
+        if (now) boilingSeconds += h;
+        if (now && !boiling) boilings.add(new Event.BoilingBegan(t1, boilMarginWhere));
+        boiling = now;
+        for (int i = 0; i < minutesToBoil.length; i++) {
+            double minutes = minutesIfStopped(x, i);
+            if (minutes < minutesToBoil[i]) {
+                minutesToBoil[i] = minutes;
+                minutesToBoilTime[i] = t1;
+            }
+        }
+        if (plant.fire().bed(x) > 0.2) {
+            flueSeconds += h;
+            if (plant.fire().top(x) < 320) flueBelowDewPoint += h;
+        }
+    }
+
+    /**
+     * Minutes until a pickup's water boils if its flow stops now: the metal's surplus and the fire's present heat against
+     * what its water still takes. An energy balance with the heat held as it is; a full drill follows the fire.
+     */
+    private double minutesIfStopped(double[] x, int i) {
+        PickupWater p = plant.pickups().get(i);
+        double takes = network.capacity(p.water() - Wiring.OUTSIDE) * (p.saturation() - x[p.water()]);
+        double power = p.heat(x);
+        if (takes <= 0) return 0;
+        if (power <= 1) return NEVER;
+        return takes / power / 60;
+    }
+
+    private void sample(double t) {
+        double[] x = network.columns(t, y);
+        int c = 0;
+        row[c++] = x[plant.room()];
+        row[c++] = x[plant.outdoors()];
+        row[c++] = x[plant.contents()];
+        row[c++] = x[plant.body()];
+        row[c++] = plant.fire().collar(x);
+        row[c++] = plant.fire().top(x);
+        row[c++] = plant.fire().draft(x);
+        row[c++] = x[plant.airFlow()];
+        row[c++] = plant.fire().bed(x);
+        double least = NEVER;
+        for (Plant.Boilable b : plant.waters()) least = Math.min(least, b.saturation() - x[b.node()]);
+        row[c++] = least;
+        for (int node : plant.store()) row[c++] = x[node];
+        if (plant.store().length > 0) row[c++] = plant.storeMean(x);
+        for (int i = 0; i < plant.pickups().size(); i++) {
+            row[c++] = x[plant.pickups().get(i).water()];
+            row[c++] = minutesIfStopped(x, i);
+        }
+        if (plant.loop() != null) row[c++] = plant.loop().flow(x);
+        for (boolean running : on) row[c++] = running ? 1 : 0;
+        for (int m : powerMeters) row[c++] = next == 0 ? 0 : (sums[m] - lastSums[m]) / step;
+        System.arraycopy(sums, 0, lastSums, 0, sums.length);
+        trace.add(row);
+    }
+}

@@ -1,0 +1,100 @@
+package stokewell.run;
+
+import stokewell.balance.Wiring;
+import stokewell.network.Driven;
+import stokewell.network.Plant;
+import stokewell.rig.Habit;
+import stokewell.rig.Stove;
+
+/** The person at the stove: loads by clock or by rule, sets the air, banks the fire. Remembers the last load. */
+final class Stoker {
+
+    /** Soonest a rule loads again, s: nobody opens the door every minute. */
+    private static final double PAUSE = 600;
+
+    private final Plant plant;
+    private double lastLoad;
+    private double lastMass;
+    private boolean burning;
+
+    Stoker(Plant plant) {
+        this.plant = plant;
+        lastLoad = Double.NEGATIVE_INFINITY;
+        lastMass =
+                plant.rig().habit() instanceof Habit.Rule r
+                        ? r.mass()
+                        : ((Habit.Clock) plant.rig().habit())
+                                .loads().stream().mapToDouble(Habit.Load::mass).max().orElse(1);
+        bank(Double.NaN);
+    }
+
+    /** Forgets the clock time of the last load when a run starts anew from a settled state. */
+    void shift(double seconds) {
+        lastLoad += seconds;
+    }
+
+    boolean burning() {
+        return burning;
+    }
+
+    double lastMass() {
+        return lastMass;
+    }
+
+    /** Negative until the rule calls for a load. */
+    double ruleCalls(double[] x, double t, double secondOfDay) {
+        if (!(plant.rig().habit() instanceof Habit.Rule r)) return -1;
+        if (!Driven.within(r.from(), r.until() + 1, secondOfDay) || t < lastLoad + PAUSE - 1e-6) return -1;
+        double cold = r.whenBelow() - x[plant.body()];
+        double empty = 10 * (0.35 * r.mass() - plant.fire().bed(x));
+        return Math.min(cold, empty);
+    }
+
+    /** When the pause after the last load ends: a time at which a run must look again. */
+    double pauseEnds() {
+        return plant.rig().habit() instanceof Habit.Rule ? lastLoad + PAUSE : Double.POSITIVE_INFINITY;
+    }
+
+    /** Negative while there is more than coals. */
+    double coalsOnly(double[] x) {
+        if (!burning || !(plant.rig().stove().air() instanceof Stove.Air.Hand)) return -1;
+        return 0.05 * lastMass - x[plant.raw()] - x[plant.volatiles()];
+    }
+
+    /** Whether a load is left out because the store is hot enough. */
+    boolean skips(double[] x) {
+        if (plant.store().length == 0) return false;
+        double limit =
+                plant.rig().habit() instanceof Habit.Rule r
+                        ? r.skipAbove()
+                        : ((Habit.Clock) plant.rig().habit()).skipAbove();
+        return x[plant.store()[0]] > limit;
+    }
+
+    /** Puts wood on: adds it to the raw state and opens the air as the hand does. Returns J brought. */
+    double load(double[] y, double t, double secondOfDay, double mass) {
+        y[plant.raw() - Wiring.OUTSIDE] += mass;
+        lastLoad = t;
+        lastMass = mass;
+        burning = true;
+        setAir(secondOfDay);
+        return mass * plant.fire().netHeat();
+    }
+
+    /** Banks the fire. */
+    void bank(double secondOfDay) {
+        burning = false;
+        setAir(secondOfDay);
+    }
+
+    /** The air as it stands now, share of wide open; NaN under a damper. */
+    double setAir(double secondOfDay) {
+        Stove.Air air = plant.rig().stove().air();
+        double open = Double.NaN;
+        if (air instanceof Stove.Air.Hand h) open = burning ? h.burning() : h.banked();
+        if (air instanceof Stove.Air.Clock c) open = DayClock.setting(c, Double.isNaN(secondOfDay) ? 0 : secondOfDay);
+        if (air instanceof Stove.Air.Damper d) plant.fire().damper(d.setpoint(), d.band(), d.least());
+        else plant.fire().open(open);
+        return open;
+    }
+}

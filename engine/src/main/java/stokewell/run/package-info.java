@@ -1,0 +1,2 @@
+/** Runs of a compiled rig: night and season, where they start, what they leave behind. */
+package stokewell.run;

@@ -1,0 +1,139 @@
+package stokewell.store;
+
+import stokewell.balance.Part;
+import stokewell.balance.Wiring;
+import stokewell.loop.Circuit;
+
+/**
+ * The water of a store as stacked layers, top first: flow from layer to layer as the circuits push it, and mixing where
+ * colder water lies above warmer.
+ *
+ * <p>The flow through a boundary is the sum of all circuits that cross it, so that two opposing ones cancel before they
+ * mix anything. Mixing is a large exchange that begins smoothly at zero inversion: no jump in the state.
+ */
+public final class Layers implements Part {
+
+    private static final double BASE = 330;
+    /** Inversion at which the exchange is fully there, K. */
+    private static final double BLEND = 0.15;
+
+    /**
+     * A circuit that draws at one layer and gives back at another; layers are numbered from the top.
+     *
+     * @param flow  its mass flow's column
+     * @param inlet layer it gives to
+     * @param draw  layer it draws from
+     */
+    public record Through(int flow, int inlet, int draw) {}
+
+    private final int[] node;
+    private final double specificHeat;
+    private final double mixing;
+    private final int[] flow;
+    private final double[] sign;
+    private final int[] first;
+    private final int[] slots;
+    private final int[] flowSlots;
+
+    /**
+     * @param node         rows of the layers, top first
+     * @param specificHeat of water, J/(kg K)
+     * @param mixing       exchange between two inverted layers, W/K
+     */
+    public Layers(
+            Wiring wiring, int[] node, double specificHeat, double mixing, java.util.List<Through> circuits) {
+        this.node = node.clone();
+        this.specificHeat = specificHeat;
+        this.mixing = mixing;
+        int bounds = node.length - 1;
+        first = new int[bounds + 1];
+        int[] flows = new int[bounds * circuits.size()];
+        double[] signs = new double[flows.length];
+        int count = 0;
+        for (int k = 0; k < bounds; k++) {
+            for (Through c : circuits) {
+                int high = Math.min(c.inlet, c.draw);
+                int low = Math.max(c.inlet, c.draw);
+                if (k >= high && k < low) {
+                    flows[count] = c.flow;
+                    signs[count] = c.inlet < c.draw ? 1 : -1;
+                    count++;
+                }
+            }
+            first[k + 1] = count;
+        }
+        flow = java.util.Arrays.copyOf(flows, count);
+        sign = java.util.Arrays.copyOf(signs, count);
+        slots = new int[4 * bounds];
+        flowSlots = new int[2 * count];
+        for (int k = 0; k < bounds; k++) {
+            slots[4 * k] = wiring.slot(node[k], node[k]);
+            slots[4 * k + 1] = wiring.slot(node[k], node[k + 1]);
+            slots[4 * k + 2] = wiring.slot(node[k + 1], node[k]);
+            slots[4 * k + 3] = wiring.slot(node[k + 1], node[k + 1]);
+            for (int c = first[k]; c < first[k + 1]; c++) {
+                flowSlots[2 * c] = wiring.slot(node[k], flow[c]);
+                flowSlots[2 * c + 1] = wiring.slot(node[k + 1], flow[c]);
+            }
+        }
+    }
+
+    private static double exchange(double inversion) {
+        if (inversion <= 0) return 0;
+        if (inversion >= BLEND) return inversion;
+        double u = inversion / BLEND;
+        return inversion * u * u * (3 - 2 * u);
+    }
+
+    private static double exchangeSlope(double inversion) {
+        if (inversion <= 0) return 0;
+        if (inversion >= BLEND) return 1;
+        double u = inversion / BLEND;
+        return u * u * (9 - 8 * u);
+    }
+
+    @Override
+    public void flows(double[] x, double[] p) {
+        for (int k = 0; k < node.length - 1; k++) {
+            double above = x[node[k]];
+            double below = x[node[k + 1]];
+            double q = -mixing * exchange(below - above);
+            if (first[k] < first[k + 1]) {
+                double m = 0;
+                for (int c = first[k]; c < first[k + 1]; c++) m += sign[c] * x[flow[c]];
+                double plus = Circuit.forward(m);
+                q += specificHeat * (plus * (above - BASE) - (plus - m) * (below - BASE));
+            }
+            p[node[k]] -= q;
+            p[node[k + 1]] += q;
+        }
+    }
+
+    @Override
+    public void slopes(double[] x, double[] v) {
+        for (int k = 0, s = 0; k < node.length - 1; k++, s += 4) {
+            double above = x[node[k]];
+            double below = x[node[k + 1]];
+            double mix = mixing * exchangeSlope(below - above);
+            double dAbove = mix;
+            double dBelow = -mix;
+            if (first[k] < first[k + 1]) {
+                double m = 0;
+                for (int c = first[k]; c < first[k + 1]; c++) m += sign[c] * x[flow[c]];
+                double plus = Circuit.forward(m);
+                dAbove += specificHeat * plus;
+                dBelow -= specificHeat * (plus - m);
+                double dPlus = Circuit.forwardSlope(m);
+                double dm = specificHeat * (dPlus * (above - BASE) - (dPlus - 1) * (below - BASE));
+                for (int c = first[k]; c < first[k + 1]; c++) {
+                    v[flowSlots[2 * c]] -= sign[c] * dm;
+                    v[flowSlots[2 * c + 1]] += sign[c] * dm;
+                }
+            }
+            v[slots[s]] -= dAbove;
+            v[slots[s + 1]] -= dBelow;
+            v[slots[s + 2]] += dAbove;
+            v[slots[s + 3]] += dBelow;
+        }
+    }
+}
