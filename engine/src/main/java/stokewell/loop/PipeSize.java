@@ -49,7 +49,6 @@ public record PipeSize(String name, Material material, double outer, double inne
 
     private static final String[] INCHES = {"1/2", "3/4", "1", "1 1/4", "1 1/2", "2"};
 
-    // @formatter:off
     // spotless:off
     private static final double[] STEEL_OUTER  = {21.3, 26.7, 33.4, 42.2, 48.3, 60.3};
     private static final double[] STEEL_INNER  = {15.76, 20.96, 26.64, 35.08, 40.94, 52.48};
@@ -65,7 +64,6 @@ public record PipeSize(String name, Material material, double outer, double inne
              {35, 1.2}, {35, 1.5}, {42, 1.2}, {42, 1.5}, {54, 1.2}, {54, 2.0}};
     private static final double[][] PEX_METRIC = {{16, 2.0}, {20, 2.0}, {25, 2.3}, {32, 2.9}, {40, 3.7}};
     // spotless:on
-    // @formatter:on
 
     private static final List<PipeSize> ALL = table();
 
