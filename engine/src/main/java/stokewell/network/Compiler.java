@@ -86,7 +86,7 @@ public final class Compiler {
         room = new RoomWiring(wiring, rig, START);
         stove = new StoveWiring(wiring, rig, pressure, START);
         boolean wetRig = rig.store() != null;
-        if (wetRig) store = new StoreWiring(wiring, rig, START);
+        if (wetRig) store = new StoreWiring(wiring, rig, pressure, START);
         boolean onFloor = wetRig && rig.store().standing() != Store.Standing.BLOCKS;
         room.wire(wetRig ? store.footprint() : 0, onFloor, RoomWiring.airDensity(rig, pressure), stove.airFlow);
         stove.wire(room);

@@ -31,10 +31,12 @@ final class StoreWiring {
     final int[] node;
     final double[] height;
     private final Slice[] slice;
+    private final double pressure;
     private final List<Layers.Through> through = new ArrayList<>();
 
-    StoreWiring(Wiring wiring, Rig rig, double start) {
+    StoreWiring(Wiring wiring, Rig rig, double pressure, double start) {
         this.wiring = wiring;
+        this.pressure = pressure;
         store = rig.store();
         shape = shapeOf(store.shape());
         int n = store.nodes();
@@ -127,8 +129,16 @@ final class StoreWiring {
         metered(node[0], room.air, lossMeter, store.realLoss() * lid / resistance);
         if (open > 0) {
             double area = open * shape.areaAt(0.98 * shape.height());
+            double hottest = Water.saturationTemperature(pressure) - 4;
             Curve heat = Curve.of(
-                    t -> area * Math.max(0, Evaporation.heat(t, 288.15, 0.5)), 273.15, 383.15, 110);
+                    t -> {
+                        // the formula ends where the vapour fills all the air
+                        double warm = Math.min(t, hottest);
+                        return area * Evaporation.heat(Evaporation.shah(warm, 288.15, 0.5, pressure), warm);
+                    },
+                    273.15,
+                    383.15,
+                    110);
             wiring.add(new OpenSurface(
                     wiring,
                     node[0],

@@ -11,6 +11,7 @@ import stokewell.fire.Fire;
 import stokewell.fire.Gas;
 import stokewell.matter.Curve;
 import stokewell.matter.FlueGas;
+import stokewell.matter.Ultimate;
 import stokewell.matter.Wood;
 import stokewell.rig.Flue;
 import stokewell.rig.Pickup;
@@ -96,11 +97,9 @@ final class StoveWiring {
                     case OFFCUTS -> 0.3;
                     case ROUNDS -> 1.6;
                 };
-        Burn burn = Burn.of(wood.netDryHeat(), wet, FlueGas.WOOD.stoichiometricAir(), pace);
-        Gas gas = Gas.through(
-                FlueGas.WOOD.specificHeat(300, wet, 2),
-                FlueGas.WOOD.specificHeat(1100, wet, 2),
-                FlueGas.WOOD.specificHeat(600, wet, 2));
+        Burn burn = Burn.of(wood.netHeatDry(), wet, Ultimate.WOOD.stoichiometricAir(), pace);
+        FlueGas smoke = FlueGas.of(Ultimate.WOOD, wet, 2);
+        Gas gas = Gas.through(smoke.specificHeat(300), smoke.specificHeat(1100), smoke.specificHeat(600));
 
         double diameter = flue.diameter();
         double section = Math.PI / 4 * diameter * diameter;

@@ -100,18 +100,20 @@ final class Recorder {
     }
 
     /** One accepted step. */
-    void step(double t0, double t1, Interpolant between) {
-        double h = t1 - t0;
+    void step(Interpolant between) {
+        double t1 = between.end();
+        double h = t1 - between.start();
         if (step > 0) {
             while (from + next * step <= t1 + 1e-9) {
                 double t = from + next * step;
-                between.states(Math.min(t, t1), y);
-                between.sums(Math.min(t, t1), sums);
+                double at = Math.min(t, t1);
+                for (int i = 0; i < y.length; i++) y[i] = between.value(i, at);
+                for (int j = 0; j < sums.length; j++) sums[j] = between.sum(j, at);
                 sample(t);
                 next++;
             }
         }
-        between.states(t1, y);
+        for (int i = 0; i < y.length; i++) y[i] = between.value(i, t1);
         double[] x = network.columns(t1, y);
         double room = x[plant.room()];
         if (room < lowestRoom) {

@@ -12,14 +12,16 @@ final class Stoker {
     /** Soonest a rule loads again, s: nobody opens the door every minute. */
     private static final double PAUSE = 600;
 
+    /** How long a load is put off when the store is hot enough, s. */
+    private static final double LOOK_AGAIN = 1800;
+
     private final Plant plant;
-    private double lastLoad;
+    private double waitsUntil = Double.NEGATIVE_INFINITY;
     private double lastMass;
     private boolean burning;
 
     Stoker(Plant plant) {
         this.plant = plant;
-        lastLoad = Double.NEGATIVE_INFINITY;
         lastMass =
                 plant.rig().habit() instanceof Habit.Rule r
                         ? r.mass()
@@ -28,9 +30,14 @@ final class Stoker {
         bank(Double.NaN);
     }
 
-    /** Forgets the clock time of the last load when a run starts anew from a settled state. */
+    /** Moves what it remembers of the clock when a settled day begins again. */
     void shift(double seconds) {
-        lastLoad += seconds;
+        waitsUntil += seconds;
+    }
+
+    /** A load was left out because the store is hot enough: look again later. */
+    void skipped(double t) {
+        waitsUntil = t + LOOK_AGAIN;
     }
 
     boolean burning() {
@@ -44,7 +51,7 @@ final class Stoker {
     /** Negative until the rule calls for a load. */
     double ruleCalls(double[] x, double t, double secondOfDay) {
         if (!(plant.rig().habit() instanceof Habit.Rule r)) return -1;
-        if (!Driven.within(r.from(), r.until() + 1, secondOfDay) || t < lastLoad + PAUSE - 1e-6) return -1;
+        if (!Driven.within(r.from(), r.until() + 1, secondOfDay) || t < waitsUntil - 1e-6) return -1;
         double cold = r.whenBelow() - x[plant.body()];
         double empty = 10 * (0.35 * r.mass() - plant.fire().bed(x));
         return Math.min(cold, empty);
@@ -52,7 +59,7 @@ final class Stoker {
 
     /** When the pause after the last load ends: a time at which a run must look again. */
     double pauseEnds() {
-        return plant.rig().habit() instanceof Habit.Rule ? lastLoad + PAUSE : Double.POSITIVE_INFINITY;
+        return plant.rig().habit() instanceof Habit.Rule ? waitsUntil : Double.POSITIVE_INFINITY;
     }
 
     /** Negative while there is more than coals. */
@@ -74,7 +81,7 @@ final class Stoker {
     /** Puts wood on: adds it to the raw state and opens the air as the hand does. Returns J brought. */
     double load(double[] y, double t, double secondOfDay, double mass) {
         y[plant.raw() - Wiring.OUTSIDE] += mass;
-        lastLoad = t;
+        waitsUntil = t + PAUSE;
         lastMass = mass;
         burning = true;
         setAir(secondOfDay);

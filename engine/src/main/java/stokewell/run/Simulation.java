@@ -1,0 +1,299 @@
+package stokewell.run;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stokewell.balance.Wiring;
+import stokewell.control.Latch;
+import stokewell.network.Driven;
+import stokewell.network.Network;
+import stokewell.network.Plant;
+import stokewell.rig.Habit;
+import stokewell.solve.Counters;
+import stokewell.solve.Integrator;
+import stokewell.solve.State;
+import stokewell.solve.Stepping;
+import stokewell.solve.Tolerances;
+
+/**
+ * A compiled rig in motion: the state, the person at the stove, the latches, and the clock. Lands on everything that happens
+ * by the clock, stops at every switch, and starts again from there.
+ *
+ * <p>Not thread-safe. A tick of the clock at the very start of a stretch is carried out, one at its very end is left to the
+ * next stretch, so stretches may follow each other without doing anything twice.
+ */
+public final class Simulation {
+
+    /** Error allowed in a temperature in one step, K. Chosen so that answers hold to 0.05 K: docs/how-exact.md. */
+    public static final double TOLERANCE = 2e-3;
+
+    private final Plant plant;
+    private final Network network;
+    private final Integrator integrator;
+    private final Stoker stoker;
+    private final DayClock clock;
+    private final double startOfDay;
+    private final List<Latch> latches;
+    private final boolean[] running;
+    private final int[] starts;
+    private final double[] runSeconds;
+    private final double[] startedAt;
+
+    private State state;
+    private double fuelIn;
+    private int loads;
+    private double wood;
+    private double storedAtBegin;
+    private double bedAtBegin;
+    private double begun;
+    private List<Event> events;
+    private Recorder recorder;
+    private double lastLoadTime = Double.NaN;
+
+    /**
+     * @param secondOfDay of the weather's start, t = 0
+     * @param tolerance   error allowed in a temperature in one step, K
+     */
+    public Simulation(Plant plant, double secondOfDay, double tolerance) {
+        this.plant = plant;
+        network = plant.network();
+        stoker = new Stoker(plant);
+        clock = new DayClock(plant);
+        startOfDay = secondOfDay;
+        latches = plant.latches();
+        running = new boolean[plant.driven().size()];
+        starts = new int[running.length];
+        runSeconds = new double[running.length];
+        startedAt = new double[running.length];
+        int count = latches.size() + 2;
+        network.watch(new Network.Switching() {
+            @Override
+            public int count() {
+                return count;
+            }
+
+            @Override
+            public void values(double t, double[] x, double[] out) {
+                for (int i = 0; i < latches.size(); i++) out[i] = latches.get(i).toChange(x);
+                out[count - 2] = stoker.ruleCalls(x, t, secondOfDay(t));
+                out[count - 1] = stoker.coalsOnly(x);
+            }
+        });
+        integrator = new Integrator(network, Tolerances.absolute(tolerance), Stepping.standard());
+        state = new State(0, network.start(), new double[network.sums()]);
+        events = new ArrayList<>();
+    }
+
+    /** The second of the day at time t. */
+    double secondOfDay(double t) {
+        double s = (startOfDay + t) % DayClock.DAY;
+        return s < 0 ? s + DayClock.DAY : s;
+    }
+
+    /** Places the run at a time with these states; latches take what their readings say. */
+    void place(double t, double[] y) {
+        state = new State(t, y.clone(), new double[network.sums()]);
+        double[] x = network.columns(t, state.y);
+        for (int[] sensor : plant.sensors()) {
+            state.y[sensor[0] - Wiring.OUTSIDE] = 0.5 * (x[sensor[1]] + x[sensor[2]]);
+        }
+        x = network.columns(t, state.y);
+        for (Latch latch : latches) latch.settle(x);
+        stoker.setAir(secondOfDay(t));
+        actuate(t);
+        integrator.restart(state);
+        begin();
+    }
+
+    /** Moves the clock back without touching the rig: a settled day begins again. */
+    void rewind(double t) {
+        stoker.shift(t - state.t);
+        state.t = t;
+        begin();
+    }
+
+    /** Replaces the heat held by the rig, keeping fuel, latches and clock. */
+    void replace(double[] y) {
+        System.arraycopy(y, 0, state.y, 0, y.length);
+        double[] x = network.columns(state.t, state.y);
+        for (Latch latch : latches) latch.settle(x);
+        actuate(state.t);
+        integrator.restart(state);
+        begin();
+    }
+
+    /** Starts a new ledger here. */
+    private void begin() {
+        java.util.Arrays.fill(state.sums, 0);
+        fuelIn = 0;
+        wood = 0;
+        loads = 0;
+        begun = state.t;
+        storedAtBegin = stored();
+        bedAtBegin = plant.fire().energy(network.columns(state.t, state.y));
+        java.util.Arrays.fill(starts, 0);
+        java.util.Arrays.fill(runSeconds, 0);
+        java.util.Arrays.fill(startedAt, state.t);
+        events = new ArrayList<>();
+        recorder = null;
+    }
+
+    private double stored() {
+        double sum = 0;
+        for (int i = 0; i < state.y.length; i++) sum += network.capacity(i) * (state.y[i] - 273.15);
+        return sum;
+    }
+
+    /** Records from here on. */
+    Recorder record(double until, double step) {
+        recorder = new Recorder(plant, state.t, until, step);
+        recorder.begin(state.sums);
+        for (int i = 0; i < running.length; i++) recorder.running(i, running[i]);
+        return recorder;
+    }
+
+    /** Runs to a time. */
+    void run(double until) {
+        boolean tick = true;
+        while (state.t < until - 1e-6) {
+            double now = secondOfDay(state.t);
+            if (tick) tick(now);
+            double next = Math.min(until, state.t + clock.untilNext(now));
+            double pause = stoker.pauseEnds();
+            if (pause > state.t + 1e-6) next = Math.min(next, pause);
+            int fired = integrator.advance(state, next, step -> {
+                if (recorder != null) recorder.step(step);
+            });
+            tick = fired < 0;
+            if (fired >= 0) happen(fired);
+        }
+        for (int i = 0; i < running.length; i++) {
+            if (running[i]) {
+                runSeconds[i] += state.t - startedAt[i];
+                startedAt[i] = state.t;
+            }
+        }
+    }
+
+    private void tick(double now) {
+        plant.exchange().doors(clock.doorsOpen(now));
+        plant.people().power(clock.gains(now));
+        if (plant.rig().habit() instanceof Habit.Clock c) {
+            for (Habit.Load load : c.loads()) {
+                double apart = Math.abs(load.at() - now);
+                if (Math.min(apart, DayClock.DAY - apart) < 1e-3) load(load.mass());
+            }
+        }
+        stoker.setAir(now);
+        actuate(state.t);
+        integrator.restart(state);
+    }
+
+    private void load(double mass) {
+        double[] x = network.columns(state.t, state.y);
+        if (stoker.skips(x)) {
+            events.add(new Event.Skipped(state.t, x[plant.store()[0]]));
+            stoker.skipped(state.t);
+            return;
+        }
+        fuelIn += stoker.load(state.y, state.t, secondOfDay(state.t), mass);
+        wood += mass;
+        loads++;
+        lastLoadTime = state.t;
+        events.add(new Event.Loaded(state.t, mass));
+    }
+
+    private void happen(int fired) {
+        if (fired < latches.size()) {
+            latches.get(fired).change();
+            actuate(state.t);
+        } else if (fired == latches.size()) {
+            load(((Habit.Rule) plant.rig().habit()).mass());
+        } else {
+            stoker.bank(secondOfDay(state.t));
+            events.add(new Event.AirSet(state.t, stoker.setAir(secondOfDay(state.t))));
+        }
+        integrator.restart(state);
+    }
+
+    private void actuate(double t) {
+        double now = secondOfDay(t);
+        for (int i = 0; i < running.length; i++) {
+            Driven d = plant.driven().get(i);
+            boolean on = d.called(now);
+            d.run(on);
+            if (on == running[i]) continue;
+            running[i] = on;
+            if (on) {
+                starts[i]++;
+                startedAt[i] = t;
+            } else {
+                runSeconds[i] += t - startedAt[i];
+            }
+            events.add(new Event.Switched(t, d.name(), on));
+            if (recorder != null) recorder.running(i, on);
+        }
+    }
+
+    /** The books since the run was placed, checked. */
+    public Ledger ledger() {
+        Map<String, Double> accounts = new LinkedHashMap<>();
+        List<String> names = network.wiring().accounts();
+        for (int i = 0; i < names.size(); i++) accounts.put(names.get(i), state.sums[i]);
+        Map<String, Double> meters = new LinkedHashMap<>();
+        List<String> meterNames = network.wiring().meters();
+        for (int i = 0; i < meterNames.size(); i++) meters.put(meterNames.get(i), state.sums[names.size() + i]);
+        double bed = plant.fire().energy(network.columns(state.t, state.y)) - bedAtBegin;
+        return new Ledger(fuelIn, accounts, meters, stored() - storedAtBegin, bed).closed(begun, state.t);
+    }
+
+    /** Time now, s. */
+    public double time() {
+        return state.t;
+    }
+
+    /** States now; not to be changed. */
+    public double[] states() {
+        return state.y;
+    }
+
+    /** Columns now. */
+    public double[] columns() {
+        return network.columns(state.t, state.y);
+    }
+
+    /** The plant in motion. */
+    public Plant plant() {
+        return plant;
+    }
+
+    List<Event> events() {
+        return events;
+    }
+
+    double wood() {
+        return wood;
+    }
+
+    int loads() {
+        return loads;
+    }
+
+    double lastLoadTime() {
+        return lastLoadTime;
+    }
+
+    int starts(int driven) {
+        return starts[driven];
+    }
+
+    double runSeconds(int driven) {
+        return runSeconds[driven];
+    }
+
+    /** What the integrator has done so far. */
+    public Counters counters() {
+        return integrator.counters();
+    }
+}
