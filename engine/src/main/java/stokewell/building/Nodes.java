@@ -13,7 +13,7 @@ import java.util.List;
  * polished, by least squares from that start, until the ladder's admittances at a day and at neighbouring
  * periods are as near to the exact ones of {@link Admittance} as they can be. With four nodes the error at a day is below
  * 1 % for framed walls and 200 mm of concrete, 2 to 3 % for concrete insulated inside and for brick veneer, 4 % for solid brick of
- * 330 mm, 7 % for a log of 200 mm, most of it in phase. Costs milliseconds; for compile time only.
+ * 330 mm, 7 % for a log of 200 mm. Costs milliseconds; for compile time only.
  */
 public final class Nodes {
 
