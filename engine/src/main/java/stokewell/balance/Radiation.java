@@ -16,7 +16,11 @@ public final class Radiation implements Part {
         this.meter = meter;
         this.g = g;
         slots = new int[] {
-            wiring.slot(a, a), wiring.slot(a, b), wiring.slot(b, a), wiring.slot(b, b), wiring.slot(meter, a),
+            wiring.slot(a, a),
+            wiring.slot(a, b),
+            wiring.slot(b, a),
+            wiring.slot(b, b),
+            wiring.slot(meter, a),
             wiring.slot(meter, b)
         };
     }

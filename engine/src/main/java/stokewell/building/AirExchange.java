@@ -61,7 +61,9 @@ public final class AirExchange implements Part {
         roomSlots = wiring.slots(room, room, outdoors, wind, fireAir);
         accountSlots = wiring.slots(account, room, outdoors, wind, fireAir);
         doorSlots = new int[] {
-            wiring.slot(room, room), wiring.slot(room, outdoors), wiring.slot(doorAccount, room),
+            wiring.slot(room, room),
+            wiring.slot(room, outdoors),
+            wiring.slot(doorAccount, room),
             wiring.slot(doorAccount, outdoors)
         };
     }

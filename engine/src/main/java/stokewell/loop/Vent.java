@@ -22,7 +22,13 @@ public final class Vent implements Part {
      * @param latent     J/kg
      */
     public Vent(
-            Wiring wiring, int node, int steamAccount, int steamMeter, double saturation, double venting, double latent) {
+            Wiring wiring,
+            int node,
+            int steamAccount,
+            int steamMeter,
+            double saturation,
+            double venting,
+            double latent) {
         this.node = node;
         this.steamAccount = steamAccount;
         this.steamMeter = steamMeter;

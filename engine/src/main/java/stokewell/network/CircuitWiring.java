@@ -63,8 +63,7 @@ final class CircuitWiring {
         boolean inRoom = pipe.where() == Pipe.Where.ROOM;
         if (pipe.insulation() > 0) {
             double ua = length
-                    * Conduction.pipeLoss(
-                            outer / 2, pipe.insulation(), pipe.insulationConductivity(), inRoom ? 9 : 20);
+                    * Conduction.pipeLoss(outer / 2, pipe.insulation(), pipe.insulationConductivity(), inRoom ? 9 : 20);
             if (inRoom) wiring.conduct(node, room.air, ua);
             else wiring.conduct(node, wiring.account("pipes outdoors"), room.outdoors, ua);
             return;

@@ -40,6 +40,7 @@ public final class Compiler {
     private static final double VENTING = 20000;
     /** Counterflow between a hot pickup and a cooler riser, W/K: common practice, no source. */
     private static final double COUNTERFLOW = 8;
+
     private static final double START = 285;
 
     private final Rig rig;
@@ -47,6 +48,7 @@ public final class Compiler {
     private final double pressure;
     private final List<PickupWater> pickups = new ArrayList<>();
     private final List<Vent> vents = new ArrayList<>();
+    private final List<Circuit> circuits = new ArrayList<>();
     private final List<Plant.Boilable> waters = new ArrayList<>();
     private final List<Driven> driven = new ArrayList<>();
     private final List<Latch> latches = new ArrayList<>();
@@ -94,7 +96,8 @@ public final class Compiler {
         for (Emitter e : rig.emitters()) emitter(e);
         if (wetRig) {
             store.wire(room);
-            double top = saturationAt(Math.max(0, 0.5 * (rig.store().elevation() + store.shape.height() - store.height[0])));
+            double top =
+                    saturationAt(Math.max(0, 0.5 * (rig.store().elevation() + store.shape.height() - store.height[0])));
             vent("store top", store.node[0], top);
             for (int i = 1; i < store.node.length; i++) {
                 waters.add(new Plant.Boilable("store", store.node[i], saturationAt(store.height[0] - store.height[i])));
@@ -131,6 +134,7 @@ public final class Compiler {
                 store == null ? new int[0] : store.node.clone(),
                 capacities,
                 loop,
+                List.copyOf(circuits),
                 List.copyOf(pickups),
                 List.copyOf(vents),
                 header,
@@ -216,6 +220,7 @@ public final class Compiler {
         Circuit.Bubbles bubbles =
                 lift > 0 ? new Circuit.Bubbles(outletCell, lastSaturation, VENTING, half, lift) : null;
         loop = circuit.close("loop", storeNodes, storeHeights, l.pump(), l.checkValve(), bubbles);
+        circuits.add(loop);
         if (!coil) store.passes(loop.flowState(), inlet, draw);
 
         header = wiring.rate("header water", l.header().water() * 998, 0.2);
@@ -333,18 +338,25 @@ public final class Compiler {
         double air = airRate(new Emitter.Fan(e.fan().flow(), e.fan().power(), 1));
         double ratedWater = e.ratedPower() / 10;
         FanCoil coil = FanCoil.rated(
-                e.ratedPower(), e.ratedWater(), e.ratedAir(), Math.max(air, 1.05 * e.ratedPower() / (e.ratedWater() - e.ratedAir())), ratedWater);
+                e.ratedPower(),
+                e.ratedWater(),
+                e.ratedAir(),
+                Math.max(air, 1.05 * e.ratedPower() / (e.ratedWater() - e.ratedAir())),
+                ratedWater);
         double now = coil.conductance(airRate(e.fan()), ratedWater);
         // conductance counts from the water as it comes in; the cell's own temperature is that of the water leaving
         double mixed = now / Math.max(0.2, 1 - now / ratedWater);
-        Gated blown = new Gated(wiring, new int[] {water}, new double[] {1}, room.air, emitterMeter(), mixed, 0.06 * mixed);
+        Gated blown =
+                new Gated(wiring, new int[] {water}, new double[] {1}, room.air, emitterMeter(), mixed, 0.06 * mixed);
         wiring.add(blown);
         Circuit circuit = emitterCircuit(e.name(), e.circuit(), List.of(water), 1.2, 6, 0.02, 6, 1);
         drive(e.name(), circuit, blown, fanPower(e.fan()) + pumpPower(e.circuit()));
     }
 
     private static double pumpPower(Emitter.Circuit circuit) {
-        return circuit.pump() == null ? 0 : circuit.pump().power() * Math.pow(circuit.pump().speed(), 3);
+        return circuit.pump() == null
+                ? 0
+                : circuit.pump().power() * Math.pow(circuit.pump().speed(), 3);
     }
 
     private void radiator(Emitter.Radiator e) {
@@ -371,10 +383,10 @@ public final class Compiler {
             int node = wiring.node(e.name() + " water " + (i + 1), volume * 4.1e6, START);
             cells.add(node);
             double g = area / n / r;
-            wiring.add(new Gated(
-                    wiring, new int[] {node}, new double[] {1}, room.floor, emitterMeter(), g, g));
+            wiring.add(new Gated(wiring, new int[] {node}, new double[] {1}, room.floor, emitterMeter(), g, g));
         }
-        Circuit circuit = emitterCircuit(e.name(), e.circuit(), cells, -0.05, e.length() / e.loops(), e.bore(), 4, e.loops());
+        Circuit circuit =
+                emitterCircuit(e.name(), e.circuit(), cells, -0.05, e.length() / e.loops(), e.bore(), 4, e.loops());
         drive(e.name(), circuit, null, pumpPower(e.circuit()));
     }
 
@@ -400,13 +412,13 @@ public final class Compiler {
                 c.pump(),
                 c.checkValve(),
                 null);
+        circuits.add(made);
         store.passes(made.flowState(), inlet, draw);
         return made;
     }
 
     private void drive(String name, Circuit circuit, Gated blown, double watts) {
-        Supply motor = Supply.ofPower(
-                wiring, wiring.account("electricity"), new int[] {room.air}, new double[] {1});
+        Supply motor = Supply.ofPower(wiring, wiring.account("electricity"), new int[] {room.air}, new double[] {1});
         wiring.add(motor);
         List<Latch> allow = new ArrayList<>();
         Latch high = null;
@@ -467,7 +479,8 @@ public final class Compiler {
     }
 
     private static int need(int cell, String place) {
-        if (cell < 0) throw new RigFault("sensor", "at", "there is no loop for a sensor at its " + place, "choose another");
+        if (cell < 0)
+            throw new RigFault("sensor", "at", "there is no loop for a sensor at its " + place, "choose another");
         return cell;
     }
 

@@ -1,9 +1,9 @@
 package stokewell.network;
 
 import java.util.List;
+import stokewell.balance.Supply;
 import stokewell.balance.Wiring;
 import stokewell.building.AirExchange;
-import stokewell.balance.Supply;
 import stokewell.control.Latch;
 import stokewell.fire.Fire;
 import stokewell.loop.Circuit;
@@ -18,6 +18,7 @@ import stokewell.rig.Rig;
  * @param store    layers from the top; empty without a store
  * @param storeCapacity heat capacity of each layer, J/K
  * @param loop     the loop's circuit, or null
+ * @param circuits every circuit, the loop's among them
  * @param header   column of the water left in the header, or -1
  * @param wet      columns of the wet share of each pickup
  * @param waters   every water node that may boil, with its saturation temperature
@@ -40,6 +41,7 @@ public record Plant(
         int[] store,
         double[] storeCapacity,
         Circuit loop,
+        List<Circuit> circuits,
         List<PickupWater> pickups,
         List<Vent> vents,
         int header,

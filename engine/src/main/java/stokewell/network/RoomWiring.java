@@ -37,6 +37,7 @@ final class RoomWiring {
     private static final double EDGE_STRIP = 1;
     /** Depth of soil that is modelled as mass, m: ISO 52016-1 takes 0.5. */
     private static final double SOIL_DEPTH = 0.5;
+
     private static final double CONCRETE = 2400 * 1000;
     private static final double CONCRETE_CONDUCTIVITY = 1.8;
 
@@ -105,8 +106,7 @@ final class RoomWiring {
         wiring.conduct(air, contents, FILM_WALL * contentsArea);
 
         envelope("wall", room.walls(), room.wallArea(), FILM_WALL, HeatFlow.HORIZONTAL, 0.5, wallSuns());
-        envelope(
-                "roof", room.roof(), room.roofArea(), FILM_UP, HeatFlow.UP, 1.0, List.of(sun(Surface.HORIZONTAL)));
+        envelope("roof", room.roof(), room.roofArea(), FILM_UP, HeatFlow.UP, 1.0, List.of(sun(Surface.HORIZONTAL)));
         floor(footprint, storeOnFloor);
         glassAndDoors();
 
@@ -171,8 +171,7 @@ final class RoomWiring {
         double absorbed = covering.absorptance() * area / sunSignals.size() * out / sum;
         int sunAccount = wiring.account("sun");
         for (int signal : sunSignals) {
-            wiring.add(Supply.ofSignal(
-                    wiring, sunAccount, signal, absorbed, new int[] {previous}, new double[] {1}));
+            wiring.add(Supply.ofSignal(wiring, sunAccount, signal, absorbed, new int[] {previous}, new double[] {1}));
         }
     }
 
@@ -218,14 +217,13 @@ final class RoomWiring {
         double perimeter = 2 * (room.length() + room.width());
         double soil = slab.soil().conductivity;
         double under = storeOnFloor ? Math.min(footprint, 0.6 * area) : 0;
-        double strip = Math.min(0.7 * (area - under), Math.max(perimeter - 4 * EDGE_STRIP, 0.2 * perimeter) * EDGE_STRIP);
+        double strip =
+                Math.min(0.7 * (area - under), Math.max(perimeter - 4 * EDGE_STRIP, 0.2 * perimeter) * EDGE_STRIP);
         double core = area - under - strip;
         double equivalent = Slab.equivalentThickness(0.2, soil, slab.under());
         double u = Slab.u(Slab.characteristic(area, perimeter), equivalent, soil);
-        double known = HeatFlow.DOWN.inside()
-                + slab.thickness() / CONCRETE_CONDUCTIVITY
-                + slab.under()
-                + SOIL_DEPTH / soil;
+        double known =
+                HeatFlow.DOWN.inside() + slab.thickness() / CONCRETE_CONDUCTIVITY + slab.under() + SOIL_DEPTH / soil;
         double beyond = Math.max(0.3, 1 / u - known);
 
         floor = column("floor", core, slab, beyond, true);
@@ -280,7 +278,8 @@ final class RoomWiring {
             massless(wiring.account("glass"), w.u() * w.area());
             int[] to = floor >= 0 ? new int[] {contents, floor, air} : new int[] {contents, contents, air};
             wiring.add(Supply.ofSignal(
-                    wiring, sunAccount, sun(surfaceOf(w)), w.sunShare() * w.area(), to, new double[] {0.5, 0.35, 0.15}));
+                    wiring, sunAccount, sun(surfaceOf(w)), w.sunShare() * w.area(), to, new double[] {0.5, 0.35, 0.15
+                    }));
         }
         for (Room.Door d : rig.room().doors()) massless(wiring.account("shut doors"), d.u() * d.area());
     }

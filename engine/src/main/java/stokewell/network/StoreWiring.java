@@ -29,6 +29,7 @@ final class StoreWiring {
     final Shape shape;
     /** Layers from the top. */
     final int[] node;
+
     final double[] height;
     private final Slice[] slice;
     private final double pressure;
@@ -100,7 +101,10 @@ final class StoreWiring {
             double z = 0.5 * (slice[i].bottom() + slice[i + 1].top());
             double dz = slice[i].centroid() - slice[i + 1].centroid();
             double area = shape.areaAt(z);
-            double wall = 2 * Math.sqrt(Math.PI * area) * store.wall().thickness() * store.wall().conductivity();
+            double wall = 2
+                    * Math.sqrt(Math.PI * area)
+                    * store.wall().thickness()
+                    * store.wall().conductivity();
             wiring.conduct(node[i], node[i + 1], (WATER_CONDUCTIVITY * area + wall) / dz);
         }
         double jacket = 1 / (store.jacket().resistance() + FILM_ROOM);
@@ -116,15 +120,15 @@ final class StoreWiring {
 
     private void cover(RoomWiring room, int lossMeter) {
         double lid = shape.topArea() > 0 ? shape.topArea() : 0;
-        double open =
-                switch (store.cover()) {
-                    case SEALED -> 0;
-                        // common practice, no source: what a lid and a floating sheet let through
-                    case LOOSE -> 0.15;
-                    case FOAM -> 0.06;
-                    case OPEN -> 1;
-                };
-        double resistance = store.cover() == Store.Cover.OPEN ? 0.12 : store.lid().resistance() + FILM_ROOM;
+        double open = switch (store.cover()) {
+            case SEALED -> 0;
+            // common practice, no source: what a lid and a floating sheet let through
+            case LOOSE -> 0.15;
+            case FOAM -> 0.06;
+            case OPEN -> 1;
+        };
+        double resistance =
+                store.cover() == Store.Cover.OPEN ? 0.12 : store.lid().resistance() + FILM_ROOM;
         if (store.cover() == Store.Cover.FOAM) resistance = 0.7 + FILM_ROOM;
         metered(node[0], room.air, lossMeter, store.realLoss() * lid / resistance);
         if (open > 0) {

@@ -27,11 +27,13 @@ final class StoveWiring {
     private static final double R_AIR = 287.055;
     /** How black flames and glowing bed are together: common practice, no source. */
     private static final double FLAME = 0.55;
+
     private static final double SOOTY = 0.9;
     /** Convection in a firebox, W/(m2 K): common practice, no source. */
     private static final double FIREBOX_FILM = 8;
     /** Share of the hearth's area that the gas washes once more on its way out: common practice, no source. */
     private static final double PASS_SHARE = 0.6;
+
     private static final double STEEL = 480;
     private static final double BRICK = 900;
 
@@ -91,12 +93,11 @@ final class StoveWiring {
 
         Wood wood = wood(rig);
         double wet = rig.fuel().wetBasis();
-        double pace =
-                switch (rig.fuel().form()) {
-                    case SPLITS -> 1;
-                    case OFFCUTS -> 0.3;
-                    case ROUNDS -> 1.6;
-                };
+        double pace = switch (rig.fuel().form()) {
+            case SPLITS -> 1;
+            case OFFCUTS -> 0.3;
+            case ROUNDS -> 1.6;
+        };
         Burn burn = Burn.of(wood.netHeatDry(), wet, Ultimate.WOOD.stoichiometricAir(), pace);
         FlueGas smoke = FlueGas.of(Ultimate.WOOD, wet, 2);
         Gas gas = Gas.through(smoke.specificHeat(300), smoke.specificHeat(1100), smoke.specificHeat(600));
@@ -138,9 +139,7 @@ final class StoveWiring {
         double length = stove.height();
         double surface = stove.surface();
         Curve convection = Curve.of(
-                dt -> dt == 0
-                        ? 0
-                        : surface * dt * Convection.verticalPlateInAir(293.15 + dt, 293.15, length),
+                dt -> dt == 0 ? 0 : surface * dt * Convection.verticalPlateInAir(293.15 + dt, 293.15, length),
                 -60,
                 700,
                 152);

@@ -26,7 +26,8 @@ final class DayClock {
             for (Room.Opening o : d.opens()) add(seconds, o.at(), o.at() + o.lasting());
         }
         add(seconds, rig.room().gains().from(), rig.room().gains().until());
-        for (Switch s : rig.switches()) if (s.hours() != null) add(seconds, s.hours().from(), s.hours().until());
+        for (Switch s : rig.switches())
+            if (s.hours() != null) add(seconds, s.hours().from(), s.hours().until());
         if (rig.stove().air() instanceof Stove.Air.Clock c) c.settings().forEach(s -> add(seconds, s.at()));
         if (rig.habit() instanceof Habit.Clock c) c.loads().forEach(l -> add(seconds, l.at()));
         if (rig.habit() instanceof Habit.Rule r) add(seconds, r.from(), r.until());
@@ -62,7 +63,9 @@ final class DayClock {
     /** Heat from people and machines, W. */
     double gains(double secondOfDay) {
         Room.Gains g = rig.room().gains();
-        return g.from() != g.until() && stokewell.network.Driven.within(g.from(), g.until(), secondOfDay) ? g.power() : 0;
+        return g.from() != g.until() && stokewell.network.Driven.within(g.from(), g.until(), secondOfDay)
+                ? g.power()
+                : 0;
     }
 
     /** The air setting of a clock list. */

@@ -12,8 +12,7 @@ import java.util.Map;
  * @param stored   rise of heat held by all nodes, J
  * @param bed      rise of energy held by the fuel bed, J
  */
-public record Ledger(
-        double fuel, Map<String, Double> accounts, Map<String, Double> meters, double stored, double bed) {
+public record Ledger(double fuel, Map<String, Double> accounts, Map<String, Double> meters, double stored, double bed) {
 
     /** Largest residual of a run that holds, as a share of the throughput. */
     public static final double TOLERANCE = 1e-9;

@@ -44,8 +44,13 @@ final class Recorder {
     double boilingFrom = Double.NaN;
     final List<Event> boilings = new ArrayList<>();
 
-    private static final List<String> POWERS =
-            List.of("heat released", "fire to water", "stove to room", "store's heat to room", "store to room", "store to floor");
+    private static final List<String> POWERS = List.of(
+            "heat released",
+            "fire to water",
+            "stove to room",
+            "store's heat to room",
+            "store to room",
+            "store to floor");
 
     Recorder(Plant plant, double from, double until, double step) {
         this.plant = plant;

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import stokewell.balance.Wiring;
 import stokewell.control.Latch;
+import stokewell.loop.Circuit;
 import stokewell.network.Driven;
 import stokewell.network.Network;
 import stokewell.network.Plant;
 import stokewell.rig.Habit;
 import stokewell.solve.Counters;
 import stokewell.solve.Integrator;
+import stokewell.solve.Rosenbrock;
 import stokewell.solve.State;
 import stokewell.solve.Stepping;
 import stokewell.solve.Tolerances;
@@ -80,7 +82,7 @@ public final class Simulation {
                 out[count - 1] = stoker.coalsOnly(x);
             }
         });
-        integrator = new Integrator(network, Tolerances.absolute(tolerance), Stepping.standard());
+        integrator = new Integrator(network, Tolerances.absolute(tolerance), Rosenbrock.RODAS4, Stepping.standard());
         state = new State(0, network.start(), new double[network.sums()]);
         events = new ArrayList<>();
     }
@@ -102,7 +104,7 @@ public final class Simulation {
         for (Latch latch : latches) latch.settle(x);
         stoker.setAir(secondOfDay(t));
         actuate(t);
-        integrator.restart(state);
+        restart();
         begin();
     }
 
@@ -113,13 +115,42 @@ public final class Simulation {
         begin();
     }
 
+    /** Takes over everything another simulation of the same rig has come to: states, latches, the stoker's memory. */
+    void take(Simulation other, double t) {
+        state = new State(t, other.state.y.clone(), new double[network.sums()]);
+        for (int i = 0; i < latches.size(); i++)
+            latches.get(i).set(other.latches.get(i).closed());
+        stoker.take(other.stoker, t - other.state.t);
+        plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
+        plant.people().power(clock.gains(secondOfDay(t)));
+        stoker.setAir(secondOfDay(t));
+        actuate(t);
+        restart();
+        begin();
+    }
+
+    /** Finds the flows that belong to what has changed, then starts the integrator anew. */
+    private void restart() {
+        double[] x = network.columns(state.t, state.y);
+        for (Circuit circuit : plant.circuits()) {
+            state.y[circuit.flowState() - Wiring.OUTSIDE] = circuit.standingFlow(x);
+        }
+        integrator.restart(state);
+    }
+
+    /** Closes the books so far and starts new ones. */
+    void freshBooks() {
+        ledger();
+        begin();
+    }
+
     /** Replaces the heat held by the rig, keeping fuel, latches and clock. */
     void replace(double[] y) {
         System.arraycopy(y, 0, state.y, 0, y.length);
         double[] x = network.columns(state.t, state.y);
         for (Latch latch : latches) latch.settle(x);
         actuate(state.t);
-        integrator.restart(state);
+        restart();
         begin();
     }
 
@@ -187,7 +218,7 @@ public final class Simulation {
         }
         stoker.setAir(now);
         actuate(state.t);
-        integrator.restart(state);
+        restart();
     }
 
     private void load(double mass) {
@@ -214,7 +245,7 @@ public final class Simulation {
             stoker.bank(secondOfDay(state.t));
             events.add(new Event.AirSet(state.t, stoker.setAir(secondOfDay(state.t))));
         }
-        integrator.restart(state);
+        restart();
     }
 
     private void actuate(double t) {

@@ -22,17 +22,23 @@ final class Stoker {
 
     Stoker(Plant plant) {
         this.plant = plant;
-        lastMass =
-                plant.rig().habit() instanceof Habit.Rule r
-                        ? r.mass()
-                        : ((Habit.Clock) plant.rig().habit())
-                                .loads().stream().mapToDouble(Habit.Load::mass).max().orElse(1);
+        lastMass = plant.rig().habit() instanceof Habit.Rule r
+                ? r.mass()
+                : ((Habit.Clock) plant.rig().habit())
+                        .loads().stream().mapToDouble(Habit.Load::mass).max().orElse(1);
         bank(Double.NaN);
     }
 
     /** Moves what it remembers of the clock when a settled day begins again. */
     void shift(double seconds) {
         waitsUntil += seconds;
+    }
+
+    /** Takes over another stoker's memory, its clock moved. */
+    void take(Stoker other, double seconds) {
+        waitsUntil = other.waitsUntil + seconds;
+        lastMass = other.lastMass;
+        burning = other.burning;
     }
 
     /** A load was left out because the store is hot enough: look again later. */
@@ -71,10 +77,9 @@ final class Stoker {
     /** Whether a load is left out because the store is hot enough. */
     boolean skips(double[] x) {
         if (plant.store().length == 0) return false;
-        double limit =
-                plant.rig().habit() instanceof Habit.Rule r
-                        ? r.skipAbove()
-                        : ((Habit.Clock) plant.rig().habit()).skipAbove();
+        double limit = plant.rig().habit() instanceof Habit.Rule r
+                ? r.skipAbove()
+                : ((Habit.Clock) plant.rig().habit()).skipAbove();
         return x[plant.store()[0]] > limit;
     }
 

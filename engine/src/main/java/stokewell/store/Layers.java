@@ -40,8 +40,7 @@ public final class Layers implements Part {
      * @param specificHeat of water, J/(kg K)
      * @param mixing       exchange between two inverted layers, W/K
      */
-    public Layers(
-            Wiring wiring, int[] node, double specificHeat, double mixing, java.util.List<Through> circuits) {
+    public Layers(Wiring wiring, int[] node, double specificHeat, double mixing, java.util.List<Through> circuits) {
         this.node = node.clone();
         this.specificHeat = specificHeat;
         this.mixing = mixing;

@@ -1,0 +1,279 @@
+package stokewell.run;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import stokewell.matter.Atmosphere;
+import stokewell.matter.Water;
+import stokewell.network.Compiler;
+import stokewell.network.Plant;
+import stokewell.rig.Rig;
+import stokewell.weather.Weather;
+
+/**
+ * Runs a night: settles the rig to the mean day of the weeks before, lives through the last days as they were, then
+ * records.
+ */
+public final class NightRun {
+
+    /** Days whose mean the rig is settled to. */
+    public static final int REMEMBERED_DAYS = 21;
+
+    /** Days lived through before the night, after settling. */
+    public static final int LIVED_DAYS = 3;
+
+    /** Room left for a store below its own boiling that counts as full, K: common practice, no source. */
+    private static final double FULL_BELOW_BOILING = 8;
+
+    /**
+     * What is asked of a night.
+     *
+     * @param from      start
+     * @param until     end
+     * @param hour      the hour of the morning that counts
+     * @param evening   from when on the lowest room counts
+     * @param limit     room temperature that hours are counted against, K
+     * @param step      of the trace, s; 0 for none
+     * @param tolerance of a step, K
+     */
+    public record Ask(
+            LocalDateTime from,
+            LocalDateTime until,
+            LocalTime hour,
+            LocalTime evening,
+            double limit,
+            double step,
+            double tolerance) {}
+
+    private NightRun() {}
+
+    /** Runs. The weather must have been made for {@link Compiler#surfaces} of the rig. */
+    public static Night run(Rig rig, Weather weather, Ask ask) {
+        long begun = System.nanoTime();
+        Simulation sim = settled(rig, weather, ask);
+        String start = startWords(weather, ask);
+        Night night = record(sim, weather, ask, start);
+        double millis = (System.nanoTime() - begun) * 1e-6;
+        return withMillis(night, millis);
+    }
+
+    /** A simulation that stands, settled, at the start of the night. */
+    public static Simulation settled(Rig rig, Weather weather, Ask ask) {
+        double from = seconds(weather, ask.from());
+        boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
+        int days = repeats ? 0 : LIVED_DAYS;
+        double lived = from - days * DayClock.DAY;
+        Weather mean = repeats ? weather : meanBefore(weather, lived);
+        Plant settling = Compiler.compile(rig, mean);
+        double secondOfDay = mean.start().toLocalTime().toSecondOfDay();
+        double origin = repeats ? from : seconds(mean, weather.start().plusSeconds(Math.round(lived)));
+        Simulation still = new Simulation(settling, secondOfDay, 10 * ask.tolerance());
+        still.place(origin, settling.network().start());
+        Settle.run(still, origin);
+        Simulation sim;
+        if (repeats) {
+            sim = new Simulation(Compiler.compile(rig, weather), secondOfDay, ask.tolerance());
+        } else {
+            sim = new Simulation(
+                    Compiler.compile(rig, weather),
+                    weather.start().toLocalTime().toSecondOfDay(),
+                    ask.tolerance());
+        }
+        sim.take(still, repeats ? from : lived);
+        if (!repeats) {
+            sim.run(from);
+            sim.freshBooks();
+        }
+        return sim;
+    }
+
+    private static Weather meanBefore(Weather weather, double lived) {
+        LocalDateTime until = weather.start().plusSeconds(Math.round(lived));
+        for (int days = REMEMBERED_DAYS; days >= 1; days--) {
+            double begin = lived - days * DayClock.DAY;
+            if (weather.covers(begin, lived)) return weather.meanDay(until.minusDays(days), until);
+        }
+        LocalDateTime first = weather.start();
+        return weather.meanDay(first, first.plusDays(1));
+    }
+
+    private static String startWords(Weather weather, Ask ask) {
+        boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
+        return repeats
+                ? "settled: this day and habit repeated until nothing changes"
+                : "settled to the mean day of the " + REMEMBERED_DAYS + " days before, then the last " + LIVED_DAYS
+                        + " days as they were";
+    }
+
+    static double seconds(Weather weather, LocalDateTime moment) {
+        return Duration.between(weather.start(), moment).toMillis() / 1000.0;
+    }
+
+    /** Records a night from where a simulation stands. */
+    static Night record(Simulation sim, Weather weather, Ask ask, String start) {
+        double from = sim.time();
+        double until = seconds(weather, ask.until());
+        Recorder recorder = sim.record(until, ask.step());
+        sim.run(until);
+        return outcome(sim, recorder, weather, ask, from, until, start);
+    }
+
+    private static Night outcome(
+            Simulation sim, Recorder recorder, Weather weather, Ask ask, double from, double until, String start) {
+        Plant plant = sim.plant();
+        Trace trace = recorder.trace();
+        Ledger ledger = sim.ledger();
+        double hour = lastAt(weather, ask.hour(), from, until);
+        double evening = lastAt(weather, ask.evening(), from, Double.isNaN(hour) ? until : hour);
+        boolean store = plant.store().length > 0;
+        Night.Morning morning = new Night.Morning(
+                hour,
+                sampled(trace, "room", hour),
+                store ? sampled(trace, "store mean", hour) : Double.NaN,
+                store ? sampled(trace, "store 1", hour) : Double.NaN);
+        float[] room = trace.column("room");
+        float[] bed = trace.column("bed");
+        double above = 0;
+        Night.Lowest lowest = new Night.Lowest(Double.NaN, Double.POSITIVE_INFINITY);
+        int burnt = -1;
+        for (int i = 0; i < room.length; i++) {
+            if (room[i] > ask.limit()) above += trace.step();
+            boolean night = Double.isNaN(evening) || trace.time(i) >= evening;
+            if (night && room[i] < lowest.room()) lowest = new Night.Lowest(trace.time(i), room[i]);
+            if (bed[i] > 0.05 * Math.max(1, sim.wood() / Math.max(1, sim.loads()))) burnt = i;
+        }
+        double carried = Double.NaN;
+        if (burnt >= 0 && burnt < room.length - 1) {
+            carried = Double.POSITIVE_INFINITY;
+            for (int i = burnt; i < room.length; i++) {
+                if (room[i] < ask.limit()) {
+                    carried = (trace.time(i) - trace.time(burnt)) / 3600;
+                    break;
+                }
+            }
+        }
+        double released = ledger.meter("heat released");
+        double intoWater = ledger.meter("fire to water");
+        double share = released > 0 ? intoWater / released : 0;
+        List<Night.ToBoil> toBoil = new ArrayList<>();
+        for (int i = 0; i < plant.pickups().size(); i++) {
+            toBoil.add(new Night.ToBoil(
+                    plant.rig().pickups().get(i).name(), recorder.minutesToBoil[i], recorder.minutesToBoilTime[i]));
+        }
+        List<Night.Drive> drives = new ArrayList<>();
+        for (int i = 0; i < plant.driven().size(); i++) {
+            drives.add(new Night.Drive(plant.driven().get(i).name(), sim.starts(i), sim.runSeconds(i) / 3600));
+        }
+        List<Event> events = new ArrayList<>(sim.events());
+        events.addAll(recorder.boilings);
+        events.sort((a, b) -> Double.compare(a.time(), b.time()));
+        return new Night(
+                plant.rig().name(),
+                weather.start(),
+                from,
+                until,
+                start,
+                morning,
+                lowest,
+                ask.limit(),
+                above / 3600,
+                carried,
+                new Night.Boil(recorder.boilMargin, recorder.boilMarginTime, recorder.boilMarginWhere),
+                recorder.boilingSeconds / 60,
+                ledger.meter("steam lost"),
+                ledger.meter("water evaporated"),
+                plant.header() < 0 ? Double.NaN : sim.columns()[plant.header()],
+                sim.wood(),
+                sim.loads(),
+                share,
+                store ? charge(sim, trace, share) : null,
+                toBoil,
+                recorder.flueSeconds > 0 ? recorder.flueBelowDewPoint / recorder.flueSeconds : 0,
+                recorder.hottestBody,
+                drives,
+                ledger,
+                trace,
+                events,
+                sim.counters(),
+                0);
+    }
+
+    /** Room left in the store against what the fire will still bring, from the trace. */
+    private static Night.Charge charge(Simulation sim, Trace trace, double share) {
+        Plant plant = sim.plant();
+        double boiling = Water.saturationTemperature(
+                Atmosphere.pressure(plant.rig().place().altitude()));
+        double full = boiling - FULL_BELOW_BOILING;
+        double capacity = 0;
+        for (double c : plant.storeCapacity()) capacity += c;
+        double perLoad =
+                sim.loads() == 0 ? 0 : sim.wood() / sim.loads() * plant.fire().netHeat() * share;
+        float[] bed = trace.column("bed");
+        float[] mean = trace.column("store mean");
+        double last = sim.lastLoadTime();
+        double lastSafe = Double.NaN;
+        boolean always = true;
+        Night.Charge atLast = new Night.Charge(Double.NaN, Double.NaN, Double.NaN, full, Double.NaN);
+        for (int i = 0; i < bed.length; i++) {
+            double left = capacity * (full - mean[i]);
+            double coming = bed[i] * plant.fire().netHeat() * share;
+            boolean burning = bed[i] > 0.05;
+            if (left - coming - perLoad >= 0) lastSafe = trace.time(i);
+            else always = false;
+            if (trace.time(i) <= last + trace.step()) {
+                atLast = new Night.Charge(burning ? trace.time(i) : Double.NaN, left, coming, full, Double.NaN);
+            }
+        }
+        return new Night.Charge(
+                last, atLast.roomLeft(), atLast.coming(), full, always ? Double.POSITIVE_INFINITY : lastSafe);
+    }
+
+    private static double sampled(Trace trace, String column, double time) {
+        if (Double.isNaN(time) || trace.size() == 0) return Double.NaN;
+        int i = (int) Math.round((time - trace.time(0)) / trace.step());
+        return trace.value(column, Math.max(0, Math.min(trace.size() - 1, i)));
+    }
+
+    /** The last time in a stretch at which the clock shows an hour; NaN if it does not. */
+    private static double lastAt(Weather weather, LocalTime hour, double from, double until) {
+        double origin = weather.start().toLocalTime().toSecondOfDay();
+        double t = hour.toSecondOfDay() - origin;
+        double days = Math.floor((until - t) / DayClock.DAY);
+        double last = t + days * DayClock.DAY;
+        return last >= from && last <= until ? last : Double.NaN;
+    }
+
+    private static Night withMillis(Night n, double millis) {
+        return new Night(
+                n.rig(),
+                n.weatherStart(),
+                n.from(),
+                n.until(),
+                n.start(),
+                n.morning(),
+                n.lowestRoom(),
+                n.limit(),
+                n.hoursAbove(),
+                n.hoursCarried(),
+                n.boil(),
+                n.boilingMinutes(),
+                n.steam(),
+                n.evaporated(),
+                n.headerLeft(),
+                n.wood(),
+                n.loads(),
+                n.waterShare(),
+                n.charge(),
+                n.minutesToBoil(),
+                n.flueBelowDew(),
+                n.hottestBody(),
+                n.drives(),
+                n.ledger(),
+                n.trace(),
+                n.events(),
+                n.counters(),
+                millis);
+    }
+}
