@@ -185,10 +185,10 @@ public final class Hourly {
      * The same record with a jump between two months of different years eased: half of the jump is taken up on each
      * side, fading over six hours. Temperature and dew point only; the other curves do not pass through their hours.
      *
-     * @param first index of the first hour after the join
+     * @param first index of the first hour after the join; 0 only in a wrapped record
      */
     public Hourly eased(int first) {
-        int reach = Math.min(6, Math.min(first, hours() - first));
+        int reach = wrapped ? 6 : Math.min(6, Math.min(first, hours() - first));
         return new Hourly(
                 start,
                 wrapped,
@@ -201,11 +201,13 @@ public final class Hourly {
 
     private static double[] eased(double[] values, int first, int reach) {
         double[] all = values.clone();
-        double half = (values[first] - values[first - 1]) / 2;
+        int n = values.length;
+        int before = Math.floorMod(first - 1, n);
+        double half = (values[first] - values[before]) / 2;
         for (int k = 0; k < reach; k++) {
             double fade = 1 - (k + 0.5) / reach;
-            all[first - 1 - k] += half * fade;
-            all[first + k] -= half * fade;
+            all[Math.floorMod(before - k, n)] += half * fade;
+            all[(first + k) % n] -= half * fade;
         }
         return all;
     }

@@ -1,0 +1,20 @@
+package stokewell.file;
+
+/** A weather file that cannot be used: which file, which row, what is wrong and how to mend it. */
+public final class WeatherFault extends RuntimeException {
+
+    public final String file;
+    /** Line of the file counted from 1; 0 where the fault is of the whole file. */
+    public final int row;
+
+    public final String what;
+    public final String remedy;
+
+    WeatherFault(String file, int row, String what, String remedy) {
+        super(file + (row > 0 ? ", row " + row : "") + ": " + what + ". " + remedy);
+        this.file = file;
+        this.row = row;
+        this.what = what;
+        this.remedy = remedy;
+    }
+}
