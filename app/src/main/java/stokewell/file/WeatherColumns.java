@@ -15,7 +15,7 @@ final class WeatherColumns {
     private static final Pattern BRACKETED = Pattern.compile("([^\\[(]*)[\\[(]([^\\])]*)[\\])]\\s*");
     private static final Pattern SUFFIXED =
             Pattern.compile("(.+?)_(c|f|k|degc|degf|m_s|ms|km_h|kmh|mph|kt|kn|w_m2|wm2|kw_m2|pct|1)");
-    /** Headings whose last letter is the unit, as the ASOS archive of Iowa writes them, and PVGIS's series. */
+    /** Headings whose last letter is the unit, or that are a unit, as the ASOS archive of Iowa writes them. */
     private static final Map<String, String> RENAMED = Map.of(
             "tmpf", "temp_f",
             "tmpc", "temp_c",

@@ -20,8 +20,8 @@ final class WeatherCsv {
     private static final int HEADING_WITHIN = 80;
     private static final char[] SEPARATORS = {',', ';', '\t'};
     private static final Pattern NUMBER =
-            Pattern.compile("[+-]?(\\d{1,15}(\\.\\d{0,15})?|\\.\\d{1,15})([eE][+-]?\\d{1,2})?");
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d{0,15},\\d{1,15}");
+            Pattern.compile("[+-]?(\\d{1,15}(\\.\\d{0,25})?|\\.\\d{1,25})([eE][+-]?\\d{1,2})?");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d{0,15},\\d{1,25}");
     /** Numbers that stand for "not measured". */
     private static final Set<Double> CODES =
             Set.of(-9999.0, -9900.0, -999.0, -999.9, -99.9, -99.0, 999.9, 9999.0, 99999.0, 9999.9);
@@ -50,7 +50,8 @@ final class WeatherCsv {
         findHeading(place.level());
         columns.odd.forEach(what -> notes.add(heading + 1, what));
         columns.quantities.forEach((quantity, column) -> {
-            if (!column.unitGiven() && place.format() == WeatherPlace.Format.PLAIN) {
+            boolean plainShare = column.unit() == WeatherUnit.SHARE;
+            if (!column.unitGiven() && !plainShare && place.format() == WeatherPlace.Format.PLAIN) {
                 notes.add(heading + 1, quantity.label + " has no unit; " + column.unit().symbol + " assumed");
             }
         });
