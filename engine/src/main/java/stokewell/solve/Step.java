@@ -5,7 +5,7 @@ package stokewell.solve;
  *
  * <p>The sums are further rows of the same system, s' = g(t, y), but nothing depends on them. So their stages need no
  * matrix, and because they enter linearly they are wanted only as one weighted sum: with b = m Gamma,
- * {@code s_new = s + h (sum b_i g_i + dg/dy sum m_i U_i + h (sum b_i gamma_i) dg/dt)}, one product with dg/dy for a step
+ * {@code s_new = s + h (sum b_i g_i + dg/dy sum b_i U_i + h (sum b_i gamma_i) dg/dt)}, one product with dg/dy for a step
  * instead of one for a stage. This is the method itself, not an approximation of it; whatever linear invariant the full
  * system keeps is kept to rounding, at the end and on the interpolant. The same work space serves all steps.
  */
@@ -345,20 +345,19 @@ final class Step implements Interpolant {
     private void readySums() {
         if (sumsReady) return;
         sumsReady = true;
-        combine(total, method.m(), u, stages, n);
-        weighSums(sNew, total, dense.length);
+        weighSums(sNew, dense.length);
         for (int j = 0; j < sums; j++) sNew[j] += s[j];
     }
 
     private void readySumDense() {
         if (sumDenseReady) return;
         sumDenseReady = true;
-        readyDense();
-        for (int k = 0; k < dense.length; k++) weighSums(sumDense[k], dense[k], k);
+        for (int k = 0; k < dense.length; k++) weighSums(sumDense[k], k);
     }
 
-    /** out = h (sum of weighted stage rates + dg/dy moved + h times dg/dt). */
-    private void weighSums(double[] out, double[] moved, int which) {
+    /** out = h (sum w_i g_i + dg/dy sum w_i U_i + h (sum w_i gamma_i) dg/dt), w the slope weights asked for. */
+    private void weighSums(double[] out, int which) {
+        combine(total, sumWeights[which], u, stages, n);
         combine(out, sumWeights[which], g, stages, sums);
         double time = h * sumTimes[which];
         int[] start = sumPattern.start();
@@ -366,7 +365,7 @@ final class Step implements Interpolant {
         for (int j = 0; j < sums; j++) {
             double sum = out[j] + time * dgdt[j];
             int to = start[j + 1];
-            for (int p = start[j]; p < to; p++) sum += sumJacobian[p] * moved[column[p]];
+            for (int p = start[j]; p < to; p++) sum += sumJacobian[p] * total[column[p]];
             out[j] = h * sum;
         }
     }
