@@ -227,7 +227,8 @@ public final class Circuit implements Part {
 
     private double pressureSlope(double[] x, double m) {
         double thick = hydraulics.viscosity.at(x[viscosityNode]);
-        double dp = -resistanceFactor * (hydraulics.laminar * thick + hydraulics.rest.slope(Math.abs(m))) - checkSlope(m);
+        double dp =
+                -resistanceFactor * (hydraulics.laminar * thick + hydraulics.rest.slope(Math.abs(m))) - checkSlope(m);
         return pumping ? dp + hydraulics.pump.slope(m) : dp;
     }
 
@@ -276,7 +277,7 @@ public final class Circuit implements Part {
             v[slots[s + 4]] -= minus;
             v[slots[s + 5]] += dm;
         }
-v[flowFlow] += scale * pressureSlope(x, m);
+        v[flowFlow] += scale * pressureSlope(x, m);
         for (int i = 0; i < riseNode.length; i++) {
             v[riseSlot[i]] -= scale * G * rise[i] * hydraulics.density.slope(x[riseNode[i]]);
         }

@@ -126,4 +126,133 @@ public final class Rigs {
                                 null,
                                 null)));
     }
+
+    /** A thermosiphon coil below a lying store with a gravity radiator and a loose cover, firebrick and damper. */
+    public static Rig thermosiphon() {
+        Rig p = pumped();
+        Pipe wide = new Pipe(2.5, 0.04, 0.003, 0.02, 0.04, 2, 2, 5e-5, Pipe.Where.ROOM);
+        Store store = new Store(
+                new Store.Shape.Lying(0.7, 1.6),
+                8,
+                layer(0.004, "steel", 50, 7800, 450),
+                wool(0.1),
+                wool(0.1),
+                xps(0.03),
+                Store.Standing.BLOCKS,
+                1.5,
+                Store.Cover.LOOSE,
+                1.1,
+                0.9,
+                0.1,
+                null);
+        Stove stove = new Stove(
+                180, 480, 2.4, 0.9, 0.8, 0.1, 1.3, 60, 40, 25e-4, 0.06, new Stove.Air.Damper(K + 230, 60, 0.08));
+        Emitter radiator = new Emitter.Radiator(
+                "radiator",
+                1500,
+                50,
+                1.3,
+                0.3,
+                0.008,
+                25,
+                1.8,
+                new Emitter.Circuit(wide, wide, null, Double.NaN, 0.92, 0.08));
+        return new Rig(
+                "thermosiphon",
+                "",
+                p.place(),
+                p.weather(),
+                p.room(),
+                stove,
+                p.flue(),
+                p.fuel(),
+                new Habit.Clock(
+                        List.of(
+                                new Habit.Load(8 * 3600, 4),
+                                new Habit.Load(11 * 3600, 5),
+                                new Habit.Load(14 * 3600, 5),
+                                new Habit.Load(17 * 3600, 5)),
+                        Double.NaN),
+                List.of(new Pickup("jacket", Pickup.Kind.JACKET, 0.3, 0.008, 30, 0.04, 1, 0.5, 0.004, 80)),
+                new Loop(wide, wide, null, Double.NaN, 0, new Loop.Header(0.02, 3, 0.022)),
+                store,
+                List.of(radiator),
+                List.of());
+    }
+
+    /** A larger hall: two pickups, a box on the stove, glycol loop through a coil, fan coil and floor loop, boards none. */
+    public static Rig hall() {
+        Rig p = pumped();
+        Pipe pipe = new Pipe(9, 0.026, 0.002, 0.02, 0.04, 6, 4, 5e-5, Pipe.Where.ROOM);
+        Pipe outside = new Pipe(3, 0.026, 0.002, 0.05, 0.035, 2, 1, 5e-5, Pipe.Where.OUTDOORS);
+        Store s = store();
+        Store store = new Store(
+                new Store.Shape.Square(1.2, 1.4, 1.7),
+                20,
+                s.wall(),
+                wool(0.15),
+                wool(0.2),
+                xps(0.1),
+                Store.Standing.EARTH,
+                1.5,
+                Store.Cover.OPEN,
+                -0.5,
+                0.95,
+                0.05,
+                new Store.Coil(40, 0.02, 0.1, 0.9));
+        return new Rig(
+                "hall",
+                "",
+                p.place(),
+                p.weather(),
+                p.room(),
+                p.stove(),
+                p.flue(),
+                new Fuel("pine", 0.25, Fuel.Basis.DRY, Fuel.Form.OFFCUTS, 0.6),
+                p.habit(),
+                List.of(coil(), new Pickup("box", Pickup.Kind.BOX, 0.3, 0.03, 25, 0.04, 1, 1, 0, 60)),
+                new Loop(pipe, outside, pump(), Double.NaN, 0.35, new Loop.Header(0.03, 2.9, 0.028)),
+                store,
+                List.of(
+                        new Emitter.FanCoil(
+                                "coil fan",
+                                9000,
+                                K + 82,
+                                K + 20,
+                                0.003,
+                                new Emitter.Fan(1200 / 3600.0, 120, 0.8),
+                                new Emitter.Circuit(pipe, pipe, pump(), 2000, 0.92, 0.08)),
+                        new Emitter.FloorLoop(
+                                "floor",
+                                120,
+                                0.016,
+                                0.2,
+                                2,
+                                new Emitter.Circuit(pipe, pipe, pump(), Double.NaN, 0.6, 0.05))),
+                List.of(
+                        new Switch(
+                                "pump",
+                                null,
+                                new Switch.Differential(
+                                        sensor(Switch.Spot.OUTLET),
+                                        new Switch.Sensor(Switch.Spot.STORE, 0.1, "", 20),
+                                        7,
+                                        3),
+                                new Switch.Thermostat(sensor(Switch.Spot.PICKUP), K + 60, K + 55),
+                                null,
+                                null),
+                        new Switch(
+                                "coil fan",
+                                new Switch.Thermostat(sensor(Switch.Spot.ROOM), K + 14, K + 16),
+                                null,
+                                null,
+                                new Switch.Thermostat(sensor(Switch.Spot.STORE), K + 90, K + 85),
+                                null),
+                        new Switch("floor", null, null, null, null, new Switch.Hours(20 * 3600, 6 * 3600))));
+    }
+
+    /** One rig for every kind of part. */
+    public static List<Rig> all() {
+        return List.of(pumped(), thermosiphon(), hall(), pumped().withoutWater());
+    }
 }
