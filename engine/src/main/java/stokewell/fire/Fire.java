@@ -279,6 +279,18 @@ public final class Fire implements Part {
         return x[at.raw] + x[at.water] + x[at.volatiles] + x[at.carbon];
     }
 
+    /** Heat that the fire gives a surface at this row, W, at x. */
+    public double into(int node, double[] x) {
+        evaluate(x);
+        double sum = 0;
+        for (Surface s : surfaces) {
+            if (s.node != node) continue;
+            double h = surfaceCoefficient(s, x[at.gas], x[s.node]);
+            sum += h / (1 + s.soot * h) * s.area * (x[at.gas] - x[s.node]);
+        }
+        return sum;
+    }
+
     /** Flue gas temperature at the collar, K, at x. */
     public double collar(double[] x) {
         evaluate(x);

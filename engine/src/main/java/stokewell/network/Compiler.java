@@ -136,6 +136,7 @@ public final class Compiler {
                 loop,
                 List.copyOf(circuits),
                 List.copyOf(pickups),
+                stove.contact,
                 List.copyOf(vents),
                 header,
                 wet,

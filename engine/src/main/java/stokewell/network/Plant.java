@@ -19,6 +19,7 @@ import stokewell.rig.Rig;
  * @param storeCapacity heat capacity of each layer, J/K
  * @param loop     the loop's circuit, or null
  * @param circuits every circuit, the loop's among them
+ * @param contact  of each pickup with the stove's plate, W/K; 0 in the fire
  * @param header   column of the water left in the header, or -1
  * @param wet      columns of the wet share of each pickup
  * @param waters   every water node that may boil, with its saturation temperature
@@ -43,6 +44,7 @@ public record Plant(
         Circuit loop,
         List<Circuit> circuits,
         List<PickupWater> pickups,
+        double[] contact,
         List<Vent> vents,
         int header,
         int[] wet,
@@ -67,6 +69,12 @@ public record Plant(
             capacity += storeCapacity[i];
         }
         return heat / capacity;
+    }
+
+    /** Heat that fire or plate gives pickup i, W, at x. */
+    public double heatInto(int i, double[] x) {
+        int wall = pickups.get(i).wall();
+        return fire.into(wall, x) + contact[i] * (x[body] - x[wall]);
     }
 
     /** Heat the store still takes before its mean reaches a temperature, J; negative when it is past. */

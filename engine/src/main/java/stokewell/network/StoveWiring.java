@@ -41,6 +41,7 @@ final class StoveWiring {
     final int brick;
     final int chimney;
     final int[] walls;
+    final double[] contact;
     final int airFlow;
     final int gasTemperature;
     final int raw;
@@ -62,6 +63,7 @@ final class StoveWiring {
         brick = stove.brick() > 0 ? wiring.node("firebrick", stove.brick() * BRICK, start) : -1;
         chimney = wiring.node("chimney", rig.flue().mass() * STEEL, start);
         walls = new int[rig.pickups().size()];
+        contact = new double[walls.length];
         for (int i = 0; i < walls.length; i++) {
             Pickup p = rig.pickups().get(i);
             walls[i] = wiring.node(p.name() + " metal", p.metal() * STEEL, start);
@@ -85,7 +87,8 @@ final class StoveWiring {
         for (int i = 0; i < walls.length; i++) {
             Pickup p = rig.pickups().get(i);
             if (p.kind() == Pickup.Kind.BOX) {
-                wiring.conduct(body, walls[i], p.area() / (1 / p.contact() + p.fouling()));
+                contact[i] = p.area() / (1 / p.contact() + p.fouling());
+                wiring.conduct(body, walls[i], contact[i]);
             } else {
                 surfaces.add(new Fire.Surface(walls[i], p.area(), exchange, FIREBOX_FILM, p.fouling(), -1));
             }
@@ -147,7 +150,8 @@ final class StoveWiring {
         wiring.add(new Radiation(
                 wiring, body, room.contents, wiring.meter("stove to room"), SIGMA * stove.emissivity() * surface));
 
-        double outside = 1.3 * chimneyArea;
+        // wall resistances count on the inner surface, as EN 13384-1 counts them
+        double outside = chimneyArea;
         double uOut = outside * flue.outdoors() / (flue.insulation() + 1.0 / 20);
         double uRoom = outside * (1 - flue.outdoors()) / (flue.insulation() + 1.0 / 9);
         wiring.conduct(chimney, wiring.account("flue gas"), room.outdoors, uOut);

@@ -156,16 +156,17 @@ final class Recorder {
     }
 
     /**
-     * Minutes until a pickup's water boils if its flow stops now: the metal's surplus and the fire's present heat against
-     * what its water still takes. An energy balance with the heat held as it is; a full drill follows the fire.
+     * Minutes until a pickup's water boils if its flow stops now: what its water and metal still take against the heat that
+     * the fire gives it. An energy balance with that heat held as it is; a drill follows the fire.
      */
     private double minutesIfStopped(double[] x, int i) {
         PickupWater p = plant.pickups().get(i);
-        double takes = network.capacity(p.water() - Wiring.OUTSIDE) * (p.saturation() - x[p.water()]);
-        double power = p.heat(x);
+        double water = network.capacity(p.water() - Wiring.OUTSIDE) * (p.saturation() - x[p.water()]);
+        double metal = network.capacity(p.wall() - Wiring.OUTSIDE) * (p.saturation() - x[p.wall()]);
+        double takes = water + metal;
         if (takes <= 0) return 0;
-        if (power <= 1) return NEVER;
-        return takes / power / 60;
+        double power = plant.heatInto(i, x);
+        return power > 1 ? takes / power / 60 : NEVER;
     }
 
     private void sample(double t) {

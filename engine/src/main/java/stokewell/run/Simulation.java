@@ -279,12 +279,6 @@ public final class Simulation {
         return new Ledger(fuelIn, accounts, meters, stored() - storedAtBegin, bed).closed(begun, state.t);
     }
 
-    String fuelOut() {
-        double o = 0;
-        for (int i = 0; i < network.wiring().accounts().size(); i++) o += state.sums[i];
-        return fuelIn + " " + o + " " + plant.fire().energy(columns()) + " " + stored() + " " + storedAtBegin + " "
-                + bedAtBegin;
-    }
     /** Time now, s. */
     public double time() {
         return state.t;
