@@ -25,6 +25,7 @@ final class AlgebraicStart {
     private final double[] trial;
     private boolean any;
     private long rates;
+    private long factorisations;
     private long solves;
 
     AlgebraicStart(Equations equations) {
@@ -89,6 +90,7 @@ final class AlgebraicStart {
                 matrix[p] = pattern.column()[p] == i ? 1 : 0;
             }
         }
+        factorisations++;
         int bad = lu.factor(matrix);
         if (bad >= 0) throw new StepFailure(t, 0, bad, StepFailure.Reason.SINGULAR);
     }
@@ -126,6 +128,11 @@ final class AlgebraicStart {
 
     long rates() {
         return rates;
+    }
+
+    /** As many as Jacobians. */
+    long factorisations() {
+        return factorisations;
     }
 
     long solves() {

@@ -10,7 +10,7 @@ package stokewell.solve;
  *
  * <p>Switches: a switching function that goes from negative to zero or more ends the step there, within
  * {@value Crossing#NEAR} of zero and never below it. The caller then changes what the switch changes, makes that function
- * negative (a function still at zero or above is reported again at once), calls {@link #restart} and goes on.
+ * negative (a function still at zero or above is reported again at once; one left at exactly zero is not lost), calls {@link #restart} and goes on.
  *
  * <p>Not thread-safe; nothing is allocated after construction but a {@link StepFailure} and {@link #counters}.
  */
@@ -53,7 +53,7 @@ public final class Integrator {
      * Goes on to tStop, or to the first switch before it.
      *
      * @param state changed to where the integration stopped; on a failure, where the last good step ended
-     * @param tStop met exactly, s
+     * @param tStop met exactly, s; finite
      * @param sink  told of every step
      * @return the switch that ended it, -1 at tStop
      * @throws StepFailure if no step can be taken
@@ -79,7 +79,7 @@ public final class Integrator {
 
     /** What it has cost so far. */
     public Counters counters() {
-        return step.count(steps, rejected, events, algebraic.rates(), algebraic.solves());
+        return step.count(steps, rejected, events, algebraic);
     }
 
     /** One accepted step. */

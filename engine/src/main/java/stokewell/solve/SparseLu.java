@@ -30,16 +30,24 @@ public final class SparseLu {
 
     private final int[] diagonal;
     private final int[] column;
+    /** As column, in the caller's numbering. */
+    private final int[] unknown;
+
     private final double[] lu;
     /** Where a place of the pattern goes in lu; where fill is; where each update lands, in the order of the walk. */
     private final int[] home;
 
     private final int[] fill;
-    private final int[] target;
+    private int[] target = {};
+    private int[] left = {};
+    private int[] right = {};
+    /** Entries of L, column by column, and where the share of pivot k ends among them and among the updates. */
+    private int[] lower = {};
+
+    private final int[] scaleEnd;
+    private final int[] updateEnd;
     /** diagonalHome[i] is the place in lu of the diagonal of row i in the caller's numbering. */
     private final int[] diagonalHome;
-
-    private final double[] work;
 
     /** @param pattern square, with every diagonal */
     public SparseLu(Pattern pattern) {
@@ -62,15 +70,16 @@ public final class SparseLu {
         start = new int[n + 1];
         for (int k = 0; k < n; k++) start[k + 1] = start[k] + filled[k].cardinality();
         column = new int[start[n]];
+        unknown = new int[start[n]];
         diagonal = new int[n];
         for (int k = 0, p = 0; k < n; k++) {
             for (int c = filled[k].nextSetBit(0); c >= 0; c = filled[k].nextSetBit(c + 1)) {
                 if (c == k) diagonal[k] = p;
+                unknown[p] = order[c];
                 column[p++] = c;
             }
         }
         lu = new double[start[n]];
-        work = new double[n];
 
         home = new int[places];
         boolean[] given = new boolean[start[n]];
@@ -83,7 +92,9 @@ public final class SparseLu {
         fill = missing(given);
         diagonalHome = new int[n];
         for (int k = 0; k < n; k++) diagonalHome[order[k]] = diagonal[k];
-        target = targets();
+        scaleEnd = new int[n];
+        updateEnd = new int[n];
+        plan();
     }
 
     /** Rows and columns, in the order in which they are eliminated. */
@@ -158,20 +169,37 @@ public final class SparseLu {
         return Arrays.copyOf(found, count);
     }
 
-    /** Walks the elimination once, noting where each product lands. */
-    private int[] targets() {
-        int[] found = new int[16];
+    /** Walks the elimination once, noting which entries each pivot scales and where each product lands. */
+    private void plan() {
+        int[] below = new int[lu.length];
+        int[] products = new int[16];
         int count = 0;
-        for (int i = 0; i < n; i++) {
-            for (int p = start[i]; p < diagonal[i]; p++) {
-                int k = column[p];
+        int scaled = 0;
+        for (int k = 0; k < n; k++) {
+            for (int i = k + 1; i < n; i++) {
+                int p = find(i, k);
+                if (p < 0) continue;
+                below[scaled++] = p;
                 for (int u = diagonal[k] + 1; u < start[k + 1]; u++) {
-                    if (count == found.length) found = Arrays.copyOf(found, 2 * count);
-                    found[count++] = find(i, column[u]);
+                    if (count + 3 > products.length) products = Arrays.copyOf(products, 2 * products.length);
+                    products[count] = find(i, column[u]);
+                    products[count + 1] = p;
+                    products[count + 2] = u;
+                    count += 3;
                 }
             }
+            scaleEnd[k] = scaled;
+            updateEnd[k] = count / 3;
         }
-        return Arrays.copyOf(found, count);
+        lower = Arrays.copyOf(below, scaled);
+        target = new int[count / 3];
+        left = new int[count / 3];
+        right = new int[count / 3];
+        for (int q = 0; q < target.length; q++) {
+            target[q] = products[3 * q];
+            left[q] = products[3 * q + 1];
+            right[q] = products[3 * q + 2];
+        }
     }
 
     private int find(int row, int col) {
@@ -219,26 +247,22 @@ public final class SparseLu {
         return eliminate();
     }
 
+    /** Right-looking: all updates by pivot k are independent of each other, so that the processor overlaps them. */
     private int eliminate() {
         final double[] lu = this.lu;
-        final int[] start = this.start;
-        final int[] diagonal = this.diagonal;
-        final int[] column = this.column;
+        final int[] lower = this.lower;
         final int[] target = this.target;
+        final int[] left = this.left;
+        final int[] right = this.right;
+        int p = 0;
         int q = 0;
-        for (int i = 0; i < n; i++) {
-            int pivot = diagonal[i];
-            for (int p = start[i]; p < pivot; p++) {
-                int k = column[p];
-                int u = diagonal[k];
-                int end = start[k + 1];
-                double l = lu[p] * lu[u];
-                lu[p] = l;
-                for (u++; u < end; u++) lu[target[q++]] -= l * lu[u];
-            }
+        for (int k = 0; k < n; k++) {
+            int pivot = diagonal[k];
             double inverse = 1 / lu[pivot];
-            if (!(Math.abs(inverse) <= Double.MAX_VALUE) || inverse == 0) return order[i];
+            if (!(Math.abs(inverse) <= Double.MAX_VALUE) || inverse == 0) return order[k];
             lu[pivot] = inverse;
+            for (int end = scaleEnd[k]; p < end; p++) lu[lower[p]] *= inverse;
+            for (int end = updateEnd[k]; q < end; q++) lu[target[q]] -= lu[left[q]] * lu[right[q]];
         }
         return FACTORED;
     }
@@ -248,23 +272,24 @@ public final class SparseLu {
         final double[] lu = this.lu;
         final int[] start = this.start;
         final int[] diagonal = this.diagonal;
-        final int[] column = this.column;
+        final int[] column = this.unknown;
         final int[] order = this.order;
-        final double[] x = work;
-        for (int i = 0; i < n; i++) {
-            double sum = b[order[i]];
-            int end = diagonal[i];
-            for (int p = start[i]; p < end; p++) sum -= lu[p] * x[column[p]];
-            x[i] = sum;
+        for (int k = 0; k < n; k++) {
+            int end = diagonal[k];
+            int p = start[k];
+            if (p == end) continue;
+            int i = order[k];
+            double sum = b[i];
+            for (; p < end; p++) sum -= lu[p] * b[column[p]];
+            b[i] = sum;
         }
-        for (int i = n - 1; i >= 0; i--) {
-            double sum = x[i];
-            int pivot = diagonal[i];
-            int end = start[i + 1];
-            for (int p = pivot + 1; p < end; p++) sum -= lu[p] * x[column[p]];
-            sum *= lu[pivot];
-            x[i] = sum;
-            b[order[i]] = sum;
+        for (int k = n - 1; k >= 0; k--) {
+            int i = order[k];
+            int pivot = diagonal[k];
+            int end = start[k + 1];
+            double sum = b[i];
+            for (int p = pivot + 1; p < end; p++) sum -= lu[p] * b[column[p]];
+            b[i] = sum * lu[pivot];
         }
     }
 }

@@ -270,7 +270,7 @@ final class Step implements Interpolant {
 
     /**
      * A first step by the transient that sets in: from y' and y'' = J y' + df/dt its time constant tau = |y'|/|y''| and
-     * its height |y'|^2/|y''| in tolerances, and the step whose error, about height (h/tau)^order / 100, is one
+     * its height |y'|^2/|y''| in tolerances, and the step whose error, about height (h/tau)^order / 1000, is one
      * tolerance. Algebraic unknowns are taken to stand still. Infinite at rest.
      */
     double curvatureStep() {
@@ -290,7 +290,7 @@ final class Step implements Interpolant {
         if (!(first > 0)) return 1 / Math.sqrt(second);
         double tau = first / second;
         double height = first * tau;
-        return tau * Math.pow(100 / height, 1.0 / method.order());
+        return tau * Math.pow(1000 / height, 1.0 / method.order());
     }
 
     private void readyDense() {
@@ -418,14 +418,14 @@ final class Step implements Interpolant {
         return sumAt((time - t) / h, j);
     }
 
-    Counters count(long steps, long rejected, long events, long moreRates, long moreSolves) {
+    Counters count(long steps, long rejected, long events, AlgebraicStart start) {
         return new Counters(
                 steps,
                 rejected,
-                rates + moreRates,
-                jacobians + moreSolves,
-                factorisations + moreSolves,
-                solves + moreSolves,
+                rates + start.rates(),
+                jacobians + start.factorisations(),
+                factorisations + start.factorisations(),
+                solves + start.solves(),
                 events);
     }
 }

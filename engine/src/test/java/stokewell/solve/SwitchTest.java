@@ -52,7 +52,7 @@ class SwitchTest {
         Relay relay = new Relay();
         Integrator integrator = new Integrator(
                 relay,
-                Tolerances.absolute(1e-3),
+                Tolerances.absolute(1e-5),
                 Rosenbrock.RODAS4,
                 Stepping.standard().withCut(cut));
         State state = new State(0, new double[] {18}, new double[1]);
