@@ -9,6 +9,8 @@ final class Conduction implements Part {
 
     private final List<int[]> ends = new ArrayList<>();
     private final List<Double> values = new ArrayList<>();
+    private final List<int[]> meteredEnds = new ArrayList<>();
+    private final List<Double> meteredValues = new ArrayList<>();
     private final List<int[]> outsideEnds = new ArrayList<>();
     private final List<Double> outsideValues = new ArrayList<>();
     private final List<int[]> fixedEnds = new ArrayList<>();
@@ -18,6 +20,9 @@ final class Conduction implements Part {
     private int[] b = {};
     private double[] g = {};
     private int[] slotsOf = {};
+    private int[] meterOf = {};
+    private int[] meterSlots = {};
+    private int metered;
     private int[] node = {};
     private int[] account = {};
     private int[] signal = {};
@@ -32,6 +37,21 @@ final class Conduction implements Part {
     void between(Wiring wiring, int a, int b, double conductance) {
         ends.add(new int[] {a, b, wiring.slot(a, a), wiring.slot(a, b), wiring.slot(b, a), wiring.slot(b, b)});
         values.add(conductance);
+    }
+
+    void metered(Wiring wiring, int a, int b, int meter, double conductance) {
+        meteredEnds.add(new int[] {
+            a,
+            b,
+            meter,
+            wiring.slot(a, a),
+            wiring.slot(a, b),
+            wiring.slot(b, a),
+            wiring.slot(b, b),
+            wiring.slot(meter, a),
+            wiring.slot(meter, b)
+        });
+        meteredValues.add(conductance);
     }
 
     void outside(Wiring wiring, int node, int account, int signal, double conductance) {
@@ -52,11 +72,20 @@ final class Conduction implements Part {
         fixedValues.add(new double[] {conductance, temperature});
     }
 
+    /** Lays all out flat, the metered ones first. */
     void seal() {
-        a = column(ends, 0);
-        b = column(ends, 1);
-        g = values.stream().mapToDouble(Double::doubleValue).toArray();
-        slotsOf = tail(ends, 2);
+        List<int[]> all = new ArrayList<>();
+        List<Double> conductances = new ArrayList<>(meteredValues);
+        for (int[] m : meteredEnds) all.add(new int[] {m[0], m[1], m[3], m[4], m[5], m[6]});
+        all.addAll(ends);
+        conductances.addAll(values);
+        metered = meteredEnds.size();
+        meterOf = column(meteredEnds, 2);
+        meterSlots = tail(meteredEnds, 7);
+        a = column(all, 0);
+        b = column(all, 1);
+        g = conductances.stream().mapToDouble(Double::doubleValue).toArray();
+        slotsOf = tail(all, 2);
         node = column(outsideEnds, 0);
         account = column(outsideEnds, 1);
         signal = column(outsideEnds, 2);
@@ -79,7 +108,13 @@ final class Conduction implements Part {
 
     @Override
     public void flows(double[] x, double[] p) {
-        for (int e = 0; e < g.length; e++) {
+        for (int e = 0; e < metered; e++) {
+            double q = g[e] * (x[a[e]] - x[b[e]]);
+            p[a[e]] -= q;
+            p[b[e]] += q;
+            p[meterOf[e]] += q;
+        }
+        for (int e = metered; e < g.length; e++) {
             double q = g[e] * (x[a[e]] - x[b[e]]);
             p[a[e]] -= q;
             p[b[e]] += q;
@@ -104,6 +139,10 @@ final class Conduction implements Part {
             v[slotsOf[s + 1]] += c;
             v[slotsOf[s + 2]] += c;
             v[slotsOf[s + 3]] -= c;
+        }
+        for (int e = 0; e < metered; e++) {
+            v[meterSlots[2 * e]] += g[e];
+            v[meterSlots[2 * e + 1]] -= g[e];
         }
         for (int e = 0, s = 0; e < gOut.length; e++, s += 4) {
             double c = gOut[e];

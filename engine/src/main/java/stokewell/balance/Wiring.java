@@ -38,6 +38,9 @@ public final class Wiring {
     /** The number of the first meter. */
     public static final int METERS = 32;
 
+    /** Heat capacity below which errors count less, J/K. */
+    private static final double LITTLE = 1e5;
+
     private final List<State> states = new ArrayList<>();
     private final List<String> signals = new ArrayList<>();
     private final List<String> accounts = new ArrayList<>();
@@ -46,11 +49,14 @@ public final class Wiring {
     private final List<long[]> slotPlaces = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
     private final Conduction conduction = new Conduction();
+    private final Drives drives = new Drives();
 
     /** A heat node of this capacity, J/K, K to begin with. */
     public int node(String name, double capacity, double start) {
         if (!(capacity > 0)) throw new IllegalArgumentException(name + " has no heat capacity: " + capacity);
-        return add(new State(name, Kind.HEAT, capacity, start, 1));
+        // what holds little heat need not be known so well: its error decays before it reaches the room
+        double scale = Math.max(1, Math.min(6, Math.sqrt(LITTLE / capacity)));
+        return add(new State(name, Kind.HEAT, capacity, start, scale));
     }
 
     /** A state with a rate of its own. */
@@ -112,6 +118,12 @@ public final class Wiring {
         conduction.between(this, a, b, conductance);
     }
 
+    /** A conductance between two nodes whose flow from the first to the second is read by a meter. */
+    public void conductMetered(int a, int b, int meter, double conductance) {
+        if (conductance == 0) return;
+        conduction.metered(this, a, b, meter, conductance);
+    }
+
     /** A conductance from a node to a signal; what flows is booked in an account. */
     public void conduct(int node, int account, int signal, double conductance) {
         if (conductance == 0) return;
@@ -124,6 +136,11 @@ public final class Wiring {
         conduction.fixed(this, node, account, temperature, conductance);
     }
 
+    /** What a signal brings into a node, booked in an account as heat that came in: factor times signal, W. */
+    public void drive(int node, int account, int signal, double factor) {
+        if (factor != 0) drives.add(this, node, account, signal, factor);
+    }
+
     /** Adds a part. */
     public void add(Part part) {
         parts.add(part);
@@ -133,7 +150,9 @@ public final class Wiring {
     public List<Part> parts() {
         List<Part> all = new ArrayList<>();
         conduction.seal();
+        drives.seal();
         all.add(conduction);
+        all.add(drives);
         all.addAll(parts);
         return all;
     }

@@ -384,7 +384,7 @@ public final class Compiler {
             int node = wiring.node(e.name() + " water " + (i + 1), volume * 4.1e6, START);
             cells.add(node);
             double g = area / n / r;
-            wiring.add(new Gated(wiring, new int[] {node}, new double[] {1}, room.floor, emitterMeter(), g, g));
+            wiring.conductMetered(node, room.floor, emitterMeter(), g);
         }
         Circuit circuit =
                 emitterCircuit(e.name(), e.circuit(), cells, -0.05, e.length() / e.loops(), e.bore(), 4, e.loops());
@@ -419,7 +419,7 @@ public final class Compiler {
     }
 
     private void drive(String name, Circuit circuit, Gated blown, double watts) {
-        Supply motor = Supply.ofPower(wiring, wiring.account("electricity"), new int[] {room.air}, new double[] {1});
+        Supply motor = new Supply(wiring.account("electricity"), new int[] {room.air}, new double[] {1});
         wiring.add(motor);
         List<Latch> allow = new ArrayList<>();
         Latch high = null;

@@ -25,7 +25,7 @@ public final class Network implements Equations {
         void slopeAt(double t, double[] out);
     }
 
-    /** Decides what is an event; set by the run. */
+    /** Decides what is an event; set by the run. Sees states, not signals: those in x are of some other moment. */
     public interface Switching {
         int count();
 
@@ -249,7 +249,8 @@ public final class Network implements Equations {
     @Override
     public void switching(double t, double[] y, double[] values) {
         if (switching.count() == 0) return;
-        load(t, y);
+        // switches look at states only, so the signals need not be asked
+        System.arraycopy(y, 0, x, OUTSIDE, n);
         switching.values(t, x, values);
     }
 }

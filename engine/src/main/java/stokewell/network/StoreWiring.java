@@ -22,7 +22,7 @@ final class StoreWiring {
     private static final double WATER_CONDUCTIVITY = 0.65;
     private static final double FILM_ROOM = 0.11;
     /** Exchange of inverted layers, W/(m2 K). */
-    private static final double MIXING = 6000;
+    private static final double MIXING = 1500;
 
     private final Wiring wiring;
     private final Store store;
@@ -170,8 +170,6 @@ final class StoreWiring {
     }
 
     private void metered(int from, int to, int meter, double conductance) {
-        if (conductance <= 0) return;
-        wiring.add(new stokewell.balance.Gated(
-                wiring, new int[] {from}, new double[] {1}, to, meter, conductance, conductance));
+        wiring.conductMetered(from, to, meter, conductance);
     }
 }

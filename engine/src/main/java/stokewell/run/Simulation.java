@@ -194,7 +194,7 @@ public final class Simulation {
             double pause = stoker.pauseEnds();
             if (pause > state.t + 1e-6) next = Math.min(next, pause);
             int fired = integrator.advance(state, next, step -> {
-                if (recorder != null) recorder.step(step);
+                if (recorder != null) recorder.step(step, state.y);
             });
             tick = fired < 0;
             if (fired >= 0) happen(fired);
