@@ -219,7 +219,7 @@ public record Quantity(double si, Dimension is, double number, UnitSystem system
 
     /** The number as it stands with the first unit that brings it within the limits, or empty. */
     static String otherUnit(Quantity quantity, double low, double high) {
-        if (Double.isNaN(quantity.number)) return "";
+        if (Double.isNaN(quantity.number) || quantity.is == Dimension.ANGLE) return "";
         for (Unit unit : Units.of(quantity.is)) {
             double si = unit.toSi(quantity.number);
             if (si >= low && si <= high) return figure(quantity.number, 12) + " " + unit.symbol();

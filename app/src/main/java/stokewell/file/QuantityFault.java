@@ -8,7 +8,8 @@ public final class QuantityFault extends IllegalArgumentException {
     /** What would be right. */
     public final String right;
 
-    QuantityFault(String what, String right) {
+    /** A fault and its mending, each a sentence. */
+    public QuantityFault(String what, String right) {
         super(what + " " + right);
         this.what = what;
         this.right = right;
