@@ -298,24 +298,27 @@ final class Binder {
     }
 
     private Object clockSpan(Tree.Word word, Place place) {
+        Tree.Branch parts = span(word, place.raw());
+        if (parts != null) return record(parts, place);
+        String what = "\"" + shortened(word.text) + "\" is not a span of the day.";
+        return fault(word, place.path, what, "Write 16:00-22:00.");
+    }
+
+    /** {@code 16:00-22:00} as the two entries of its record, or {@code null}. */
+    static Tree.Branch span(Tree.Word word, Class<?> type) {
         String text = word.text.replace('–', '-');
         int dash = text.indexOf('-');
         if (dash < 0) dash = text.indexOf(" to ");
-        if (dash <= 0) {
-            return fault(
-                    word,
-                    place.path,
-                    "\"" + shortened(word.text) + "\" is not a span of the day.",
-                    "Write 16:00-22:00.");
-        }
-        List<String> keys = Shape.keys(place.raw());
-        String second = text.substring(dash + (text.charAt(dash) == '-' ? 1 : 4));
+        if (dash <= 0) return null;
+        List<String> keys = Shape.keys(type);
+        String second =
+                text.substring(dash + (text.charAt(dash) == '-' ? 1 : 4)).strip();
         List<Tree.Word> names =
                 List.of(new Tree.Word(word.spot, keys.get(0), true), new Tree.Word(word.spot, keys.get(1), true));
         List<Tree> values = List.of(
-                new Tree.Word(word.spot, text.substring(0, dash).strip(), false),
-                new Tree.Word(word.spot, second.strip(), false));
-        return record(new Tree.Branch(word.spot, names, values, true), place);
+                new Tree.Word(word.spot, text.substring(0, dash).strip(), true),
+                new Tree.Word(word.spot, second, true));
+        return new Tree.Branch(word.spot, names, values, true);
     }
 
     private Object scalar(Tree.Word word, Place place) {

@@ -110,8 +110,12 @@ final class Change {
                 && (word.empty() || Key.plain(word.text).equals("none"))) {
             return Tree.Branch.empty(spot);
         }
+        if (here instanceof Tree.Word word && Shape.clockSpan(type)) {
+            Tree.Branch span = Binder.span(word, type);
+            if (span != null) return new Tree.Branch(spot, span.keys, span.values, true);
+        }
         RecordComponent alone = Shape.shortForm(type);
-        boolean words = here instanceof Tree.Word && (leaves.containsKey(type) || Shape.clockSpan(type));
+        boolean words = here instanceof Tree.Word && leaves.containsKey(type);
         if (words || alone == null) {
             throw new QuantityFault(upTo(step) + " is written in words.", "Set " + upTo(step) + " itself.");
         }

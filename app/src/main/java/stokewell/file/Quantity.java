@@ -233,7 +233,7 @@ public record Quantity(double si, Dimension is, double number, UnitSystem system
         return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
     }
 
-    private static String noun(Dimension is) {
+    static String noun(Dimension is) {
         return switch (is) {
             case NONE -> "plain number";
             case COUNT -> "whole number";
