@@ -21,7 +21,9 @@ final class Key {
     /** {@code FloorLoop} as a key: {@code floorLoop}. */
     static String of(Class<?> kind) {
         String name = kind.getSimpleName();
-        return Character.toLowerCase(name.charAt(0)) + name.substring(1);
+        char[] letters = name.toCharArray();
+        letters[0] = Character.toLowerCase(letters[0]);
+        return new String(letters);
     }
 
     /** {@code floorLoop} in words: {@code floor loop}. */

@@ -73,8 +73,9 @@ final class Shape {
     }
 
     static int indexOf(Class<?> type, String key) {
-        String plain = Key.plain(key);
         RecordComponent[] components = components(type);
+        for (int i = 0; i < components.length; i++) if (components[i].getName().equals(key)) return i;
+        String plain = Key.plain(key);
         for (int i = 0; i < components.length; i++)
             if (Key.plain(components[i].getName()).equals(plain)) return i;
         return -1;

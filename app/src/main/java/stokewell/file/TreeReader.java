@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.common.Anchor;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
@@ -158,7 +160,8 @@ final class TreeReader {
                 : event.getEventId() == Event.ID.SequenceStart
                         ? items((CollectionStartEvent) event, depth)
                         : branch((CollectionStartEvent) event, depth);
-        ((NodeEvent) event).getAnchor().ifPresent(name -> anchors.put(name.getValue(), tree));
+        Optional<Anchor> anchor = ((NodeEvent) event).getAnchor();
+        if (anchor.isPresent()) anchors.put(anchor.get().getValue(), tree);
         return tree;
     }
 

@@ -36,6 +36,8 @@ final class Units {
 
     /** The unit of that name, or {@code null}. */
     static Unit named(Dimension is, String text) {
+        String bare = text.strip();
+        for (Unit unit : of(is)) if (unit.symbol().equals(bare)) return unit;
         String plain = Unit.plain(text);
         for (Unit unit : of(is)) if (unit.isCalled(plain)) return unit;
         return null;
