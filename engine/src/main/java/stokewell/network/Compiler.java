@@ -23,6 +23,7 @@ import stokewell.rig.Loop;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.RigFault;
+import stokewell.rig.Safety;
 import stokewell.rig.Store;
 import stokewell.rig.Switch;
 import stokewell.transfer.Forced;
@@ -46,6 +47,9 @@ public final class Compiler {
     private final Rig rig;
     private final Wiring wiring = new Wiring();
     private final double pressure;
+    /** Over the air's pressure, Pa. */
+    private final double sealed;
+
     private final List<PickupWater> pickups = new ArrayList<>();
     private final List<Vent> vents = new ArrayList<>();
     private final List<Circuit> circuits = new ArrayList<>();
@@ -66,6 +70,16 @@ public final class Compiler {
     private Compiler(Rig rig) {
         this.rig = rig;
         pressure = Atmosphere.pressure(rig.place().altitude());
+        sealed = sealedPressure(rig);
+    }
+
+    /** Pressure that a closed loop holds before anything leaves it, Pa above the air's: 0 on an open one. */
+    private static double sealedPressure(Rig rig) {
+        Safety safety = rig.safety();
+        if (!safety.closed()) return 0;
+        return safety.relief() == null
+                ? safety.vessel().fill()
+                : safety.relief().opens();
     }
 
     /** Surfaces of a rig whose sun its weather must give, in order. */
@@ -96,11 +110,12 @@ public final class Compiler {
         for (Emitter e : rig.emitters()) emitter(e);
         if (wetRig) {
             store.wire(room);
-            double top =
-                    saturationAt(Math.max(0, 0.5 * (rig.store().elevation() + store.shape.height() - store.height[0])));
+            double top = storeSaturation(
+                    Math.max(0, 0.5 * (rig.store().elevation() + store.shape.height() - store.height[0])));
             vent("store top", store.node[0], top);
             for (int i = 1; i < store.node.length; i++) {
-                waters.add(new Plant.Boilable("store", store.node[i], saturationAt(store.height[0] - store.height[i])));
+                waters.add(
+                        new Plant.Boilable("store", store.node[i], storeSaturation(store.height[0] - store.height[i])));
             }
         }
         Network network = new Network(wiring, new Network.Signals() {
@@ -151,7 +166,13 @@ public final class Compiler {
 
     /** Saturation temperature under a head of water, K. */
     private double saturationAt(double head) {
-        return Water.saturationTemperature(pressure + 960 * G * head);
+        return Water.saturationTemperature(pressure + sealed + 960 * G * head);
+    }
+
+    /** The same in the store, which a coil keeps apart from a closed loop's pressure. */
+    private double storeSaturation(double head) {
+        boolean apart = rig.store().coil() != null;
+        return Water.saturationTemperature(pressure + (apart ? 0 : sealed) + 960 * G * head);
     }
 
     private void vent(String name, int node, double saturation) {

@@ -40,13 +40,17 @@ public record Rig(
         List<Emitter> emitters,
 
         @Entry(orElse = ABSENT, says = "The switches that drive pump and fan.")
-        List<Switch> switches) {
+        List<Switch> switches,
+
+        @Entry(orElse = "{}", says = "What keeps it safe; what is left out is asked about.")
+        Safety safety) {
 
     public Rig {
         Entries.check(Rig.class, "rig", name, story, place, weather, room, stove, flue, fuel, habit);
         pickups = List.copyOf(pickups);
         emitters = List.copyOf(emitters);
         switches = List.copyOf(switches);
+        if (safety == null) safety = Safety.UNKNOWN;
         if (pickups.isEmpty() != (loop == null)) {
             throw new RigFault(
                     "rig",
@@ -76,11 +80,45 @@ public record Rig(
         }
     }
 
+    /** A rig of which nothing is known that bears on safety. */
+    public Rig(
+            String name,
+            String story,
+            Place place,
+            Outdoors weather,
+            Room room,
+            Stove stove,
+            Flue flue,
+            Fuel fuel,
+            Habit habit,
+            List<Pickup> pickups,
+            Loop loop,
+            Store store,
+            List<Emitter> emitters,
+            List<Switch> switches) {
+        this(
+                name,
+                story,
+                place,
+                weather,
+                room,
+                stove,
+                flue,
+                fuel,
+                habit,
+                pickups,
+                loop,
+                store,
+                emitters,
+                switches,
+                Safety.UNKNOWN);
+    }
+
     /** The same room and stove with no store and no water at all. */
     public Rig withoutWater() {
         return new Rig(
                 name, story, place, weather, room, stove, flue, fuel, habit, List.of(), null, null, List.of(),
-                List.of());
+                List.of(), safety);
     }
 
     /** The same rig with the emitters' fans (and their pumps) never running. */
@@ -101,12 +139,55 @@ public record Rig(
                 loop,
                 store,
                 emitters.stream().map(Emitter::idle).toList(),
-                left);
+                left,
+                safety);
     }
 
     /** The same rig in other weather. */
     public Rig withWeather(Outdoors other) {
         return new Rig(
-                name, story, place, other, room, stove, flue, fuel, habit, pickups, loop, store, emitters, switches);
+                name, story, place, other, room, stove, flue, fuel, habit, pickups, loop, store, emitters, switches,
+                safety);
+    }
+
+    /** The same rig fired by another habit and with the air set otherwise. */
+    public Rig fired(Habit other, Stove.Air air) {
+        return new Rig(
+                name,
+                story,
+                place,
+                weather,
+                room,
+                stove.withAir(air),
+                flue,
+                fuel,
+                other,
+                pickups,
+                loop,
+                store,
+                emitters,
+                switches,
+                safety);
+    }
+
+    /** The same rig with other switches. */
+    public Rig switched(List<Switch> other) {
+        return new Rig(
+                name, story, place, weather, room, stove, flue, fuel, habit, pickups, loop, store, emitters, other,
+                safety);
+    }
+
+    /** The same rig with another loop. */
+    public Rig plumbed(Loop other) {
+        return new Rig(
+                name, story, place, weather, room, stove, flue, fuel, habit, pickups, other, store, emitters, switches,
+                safety);
+    }
+
+    /** The same rig, with other answers on its safety. */
+    public Rig secured(Safety other) {
+        return new Rig(
+                name, story, place, weather, room, stove, flue, fuel, habit, pickups, loop, store, emitters, switches,
+                other);
     }
 }

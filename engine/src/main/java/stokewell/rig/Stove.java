@@ -74,6 +74,23 @@ public record Stove(
                 air);
     }
 
+    /** The same stove with its air set otherwise. */
+    public Stove withAir(Air other) {
+        return new Stove(
+                mass,
+                specificHeat,
+                surface,
+                emissivity,
+                height,
+                firebox,
+                hearth,
+                brick,
+                brickContact,
+                airInlet,
+                airLeak,
+                other);
+    }
+
     /** What sets the air inlet. Settings are shares of wide open. */
     public sealed interface Air {
 

@@ -112,7 +112,7 @@ public final class NightRun {
     }
 
     /** Records a night from where a simulation stands. */
-    static Night record(Simulation sim, Weather weather, Ask ask, String start) {
+    public static Night record(Simulation sim, Weather weather, Ask ask, String start) {
         double from = sim.time();
         double until = seconds(weather, ask.until());
         Recorder recorder = sim.record(until, ask.step());

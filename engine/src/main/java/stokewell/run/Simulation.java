@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import stokewell.balance.Wiring;
 import stokewell.control.Latch;
 import stokewell.loop.Circuit;
@@ -13,6 +15,7 @@ import stokewell.network.Plant;
 import stokewell.rig.Habit;
 import stokewell.solve.Counters;
 import stokewell.solve.Integrator;
+import stokewell.solve.Interpolant;
 import stokewell.solve.Rosenbrock;
 import stokewell.solve.State;
 import stokewell.solve.Stepping;
@@ -41,6 +44,7 @@ public final class Simulation {
     private final int[] starts;
     private final double[] runSeconds;
     private final double[] startedAt;
+    private final Boolean[] forced;
 
     private State state;
     private double fuelIn;
@@ -51,6 +55,7 @@ public final class Simulation {
     private double begun;
     private List<Event> events;
     private Recorder recorder;
+    private BiConsumer<Interpolant, double[]> watcher;
     private double lastLoadTime = Double.NaN;
 
     /**
@@ -68,6 +73,7 @@ public final class Simulation {
         starts = new int[running.length];
         runSeconds = new double[running.length];
         startedAt = new double[running.length];
+        forced = new Boolean[running.length];
         int count = latches.size() + 2;
         network.watch(new Network.Switching() {
             @Override
@@ -115,8 +121,11 @@ public final class Simulation {
         begin();
     }
 
-    /** Takes over everything another simulation of the same rig has come to: states, latches, the stoker's memory. */
-    void take(Simulation other, double t) {
+    /**
+     * Takes over everything another simulation has come to: states, latches, the stoker's memory. Its rig must be the same in
+     * its parts; settings, habit and places of sensors may differ, and latches then take what their readings say.
+     */
+    public void take(Simulation other, double t) {
         state = new State(t, other.state.y.clone(), new double[network.sums()]);
         for (int i = 0; i < latches.size(); i++)
             latches.get(i).set(other.latches.get(i).closed());
@@ -124,6 +133,8 @@ public final class Simulation {
         plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
         plant.people().power(clock.gains(secondOfDay(t)));
         stoker.setAir(secondOfDay(t));
+        double[] x = network.columns(t, state.y);
+        for (Latch latch : latches) latch.settle(x);
         actuate(t);
         restart();
         begin();
@@ -184,8 +195,30 @@ public final class Simulation {
         return recorder;
     }
 
+    /** Holds something driven running or still whatever its switch calls for; null gives it back to its switch. */
+    public void force(String what, Boolean on) {
+        for (int i = 0; i < running.length; i++) {
+            if (plant.driven().get(i).name().equals(what)) forced[i] = on;
+        }
+        actuate(state.t);
+        restart();
+    }
+
+    /** Puts a hand on the states: wood added, water gone. The books no longer close across it. */
+    public void intervene(Consumer<double[]> hand) {
+        hand.accept(state.y);
+        actuate(state.t);
+        restart();
+        begin();
+    }
+
+    /** Shows every accepted step to a watcher, with the states at its end. */
+    public void watch(BiConsumer<Interpolant, double[]> other) {
+        watcher = other;
+    }
+
     /** Runs to a time. */
-    void run(double until) {
+    public void run(double until) {
         boolean tick = true;
         while (state.t < until - 1e-6) {
             double now = secondOfDay(state.t);
@@ -195,6 +228,7 @@ public final class Simulation {
             if (pause > state.t + 1e-6) next = Math.min(next, pause);
             int fired = integrator.advance(state, next, step -> {
                 if (recorder != null) recorder.step(step, state.y);
+                if (watcher != null) watcher.accept(step, state.y);
             });
             tick = fired < 0;
             if (fired >= 0) happen(fired);
@@ -252,7 +286,7 @@ public final class Simulation {
         double now = secondOfDay(t);
         for (int i = 0; i < running.length; i++) {
             Driven d = plant.driven().get(i);
-            boolean on = d.called(now);
+            boolean on = forced[i] == null ? d.called(now) : forced[i];
             d.run(on);
             if (on == running[i]) continue;
             running[i] = on;
