@@ -1,6 +1,7 @@
 package stokewell.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import stokewell.solve.Integrator;
 import stokewell.solve.Interpolant;
 import stokewell.solve.Rosenbrock;
 import stokewell.solve.State;
+import stokewell.solve.StepFailure;
 import stokewell.solve.Stepping;
 import stokewell.solve.Tolerances;
 
@@ -32,6 +34,9 @@ public final class Simulation {
 
     /** Error allowed in a temperature in one step, K. Chosen so that answers hold to 0.05 K: docs/how-exact.md. */
     public static final double TOLERANCE = 2e-3;
+
+    /** How often in a second a flow is solved for anew before the run is given up. */
+    private static final int MOST_AGAIN = 50;
 
     private final Plant plant;
     private final Network network;
@@ -127,6 +132,7 @@ public final class Simulation {
      */
     public void take(Simulation other, double t) {
         state = new State(t, other.state.y.clone(), new double[network.sums()]);
+        Arrays.fill(forced, null);
         for (int i = 0; i < latches.size(); i++)
             latches.get(i).set(other.latches.get(i).closed());
         stoker.take(other.stoker, t - other.state.t);
@@ -167,16 +173,16 @@ public final class Simulation {
 
     /** Starts a new ledger here. */
     private void begin() {
-        java.util.Arrays.fill(state.sums, 0);
+        Arrays.fill(state.sums, 0);
         fuelIn = 0;
         wood = 0;
         loads = 0;
         begun = state.t;
         storedAtBegin = stored();
         bedAtBegin = plant.fire().energy(network.columns(state.t, state.y));
-        java.util.Arrays.fill(starts, 0);
-        java.util.Arrays.fill(runSeconds, 0);
-        java.util.Arrays.fill(startedAt, state.t);
+        Arrays.fill(starts, 0);
+        Arrays.fill(runSeconds, 0);
+        Arrays.fill(startedAt, state.t);
         events = new ArrayList<>();
         recorder = null;
     }
@@ -195,8 +201,8 @@ public final class Simulation {
         return recorder;
     }
 
-    /** Holds something driven running or still whatever its switch calls for; null gives it back to its switch. */
-    public void force(String what, Boolean on) {
+    /** Holds something driven running or still, whatever its switch calls for, until the simulation takes over another. */
+    public void force(String what, boolean on) {
         for (int i = 0; i < running.length; i++) {
             if (plant.driven().get(i).name().equals(what)) forced[i] = on;
         }
@@ -226,10 +232,7 @@ public final class Simulation {
             double next = Math.min(until, state.t + clock.untilNext(now));
             double pause = stoker.pauseEnds();
             if (pause > state.t + 1e-6) next = Math.min(next, pause);
-            int fired = integrator.advance(state, next, step -> {
-                if (recorder != null) recorder.step(step, state.y);
-                if (watcher != null) watcher.accept(step, state.y);
-            });
+            int fired = advance(next);
             tick = fired < 0;
             if (fired >= 0) happen(fired);
         }
@@ -239,6 +242,29 @@ public final class Simulation {
                 startedAt[i] = state.t;
             }
         }
+    }
+
+    /**
+     * Integrates to a time or the next switch. Where a check valve opens under the first steam the flow turns steeper than
+     * any step can follow; it is then solved for anew at the last good state and the run goes on from there.
+     */
+    private int advance(double next) {
+        int again = 0;
+        while (true) {
+            double begunAt = state.t;
+            try {
+                return integrator.advance(state, next, this::stepped);
+            } catch (StepFailure e) {
+                again = state.t > begunAt + 1 ? 0 : again + 1;
+                if (again > MOST_AGAIN || e.reason != StepFailure.Reason.STEP_TOO_SHORT) throw e;
+                restart();
+            }
+        }
+    }
+
+    private void stepped(Interpolant between) {
+        if (recorder != null) recorder.step(between, state.y);
+        if (watcher != null) watcher.accept(between, state.y);
     }
 
     private void tick(double now) {

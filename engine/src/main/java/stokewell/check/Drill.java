@@ -1,0 +1,118 @@
+package stokewell.check;
+
+import java.util.List;
+
+/**
+ * What happens when one thing fails at the worst moment of a normal day. Temperatures in K, times in s from the fault unless
+ * said otherwise; infinite where a thing never happens in the time looked at, NaN where it does not apply.
+ *
+ * @param fault        what fails
+ * @param possible     false where this rig has nothing that can fail so; the rest is then empty
+ * @param start        when it fails, on the run's clock, s
+ * @param lasted       how long it was followed, s
+ * @param boils        when each pickup boils
+ * @param water        hottest water
+ * @param metal        hottest metal of a pickup
+ * @param pressure     highest pressure over the air's at the lowest pickup, Pa; infinite where nothing holds it
+ * @param steam        steam made at most, mean of a minute, kg/s
+ * @param steamPower   its heat, W
+ * @param heat         most heat that fire and plate give all pickups, W: what a relief must carry
+ * @param reliefNeeded capacity that steam or heat asks for, W; 0 where nothing boils
+ * @param reliefFitted capacity of vent or relief valve, W; NaN where not known, 0 for none
+ * @param waterLost    kg
+ * @param exposed      when the first metal is bare of water
+ * @param freezing     when the first water is at its freezing point
+ * @param roomLowest   K
+ * @param roomHighest  K
+ * @param stove        hottest stove body, K
+ * @param storeTop     hottest store top, K
+ * @param draft        least draft while anything burns, Pa
+ * @param guards       what stands between this fault and boiling, and what each buys
+ * @param level        how bad the outcome is
+ * @param sentence     what happens, how long there is, what to do
+ */
+public record Drill(
+        Fault fault,
+        boolean possible,
+        double start,
+        double lasted,
+        List<Boils> boils,
+        Hottest water,
+        Hottest metal,
+        double pressure,
+        double steam,
+        double steamPower,
+        double heat,
+        double reliefNeeded,
+        double reliefFitted,
+        double waterLost,
+        double exposed,
+        double freezing,
+        double roomLowest,
+        double roomHighest,
+        double stove,
+        double storeTop,
+        double draft,
+        List<Guard> guards,
+        Level level,
+        String sentence) {
+
+    public Drill {
+        boils = List.copyOf(boils);
+        guards = List.copyOf(guards);
+    }
+
+    /** When a pickup boils, s from the fault; infinite for never. */
+    public record Boils(String pickup, double after) {}
+
+    /** The hottest of something, K, where, and when, s from the fault. */
+    public record Hottest(double temperature, String where, double after) {}
+
+    /**
+     * A protection and what it buys.
+     *
+     * @param name    of the protection
+     * @param without s to the first boiling without it
+     * @param with    s to the first boiling as the rig is
+     * @param steam   kg of water that it keeps from boiling off in the time followed
+     */
+    public record Guard(String name, double without, double with, double steam) {}
+
+    /** When the first pickup boils, s; infinite for never. */
+    public double firstBoil() {
+        double least = Double.POSITIVE_INFINITY;
+        for (Boils b : boils) least = Math.min(least, b.after());
+        return least;
+    }
+
+    /** A drill of a fault that this rig cannot have. */
+    static Drill impossible(Fault fault, String why) {
+        double none = Double.NaN;
+        Hottest nothing = new Hottest(none, "", none);
+        return new Drill(
+                fault,
+                false,
+                none,
+                0,
+                List.of(),
+                nothing,
+                nothing,
+                none,
+                0,
+                0,
+                none,
+                0,
+                none,
+                0,
+                Double.POSITIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                none,
+                none,
+                none,
+                none,
+                none,
+                List.of(),
+                Level.FINE,
+                why);
+    }
+}

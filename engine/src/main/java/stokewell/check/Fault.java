@@ -1,0 +1,39 @@
+package stokewell.check;
+
+/** What can fail. The order is that of the page that shows them. */
+public enum Fault {
+    POWER_OUT("power out", "pump and fans stop; no more wood is put on"),
+    PUMP_DEAD("pump dead", "the pump stops, lights stay on, and the loading goes on"),
+    AIR_LOCK("air lock", "air stands in the loop: nothing moves, pump or no pump"),
+    VALVE_SHUT("valve shut", "a valve in the loop is shut"),
+    FAN_DEAD("fan dead", "the store's heat no longer leaves by its fan"),
+    SENSOR_OUT("sensor out of its well", "the pump's sensor reads the room's air"),
+    STUCK_ON("thermostat stuck on", "the pump never stops"),
+    STUCK_OFF("thermostat stuck off", "the pump never starts by its thermostat"),
+    OVER_FIRE("over-fire", "the air is left wide open"),
+    DOUBLE_LOAD("double load", "twice the wood goes on"),
+    LOW_WATER("low water", "the header is empty and the loop has lost its level: nothing circulates"),
+    DRY_REFILLED("dry coil refilled", "water is let into a coil that has boiled dry"),
+    FROZEN_RUN("frozen run", "the rig stands cold and full, then a fire is lit"),
+    VENT_BLOCKED("vent blocked", "the open vent is plugged and the pump stops"),
+    RELIEF_FAILS("relief missing or too small", "the pump stops, the air is wide open, and steam must leave"),
+    BACKDRAFT("backdraft", "a mild, still day, a cold chimney, and coals");
+
+    private final String title;
+    private final String story;
+
+    Fault(String title, String story) {
+        this.title = title;
+        this.story = story;
+    }
+
+    /** What a person calls it. */
+    public String title() {
+        return title;
+    }
+
+    /** What it is, in half a sentence. */
+    public String story() {
+        return story;
+    }
+}
