@@ -6,7 +6,6 @@ import stokewell.balance.Gated;
 import stokewell.balance.Supply;
 import stokewell.balance.Wiring;
 import stokewell.control.Latch;
-import stokewell.control.Sensor;
 import stokewell.emitter.AirTubes;
 import stokewell.emitter.FanCoil;
 import stokewell.emitter.FloorLoop;
@@ -474,7 +473,7 @@ public final class Compiler {
             default -> throw new AssertionError("no place " + s.at());
         }
         int reading = wiring.rate("sensor " + (sensors.size() + 1), START, 1);
-        wiring.add(new Sensor(wiring, reading, a, b, share, s.lag()));
+        wiring.follow(reading, a, b, share, s.lag());
         sensors.add(new int[] {reading, a, b});
         return reading;
     }
