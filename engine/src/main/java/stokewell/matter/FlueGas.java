@@ -5,8 +5,8 @@ package stokewell.matter;
  *
  * <p>Amounts are mol per kg of fuel as fired (water included). Nitrogen is that of air with its argon, molar mass
  * 28.15 g/mol. Ideal mixture: specific heat and enthalpy add by amount; viscosity mixes by Wilke (1950), conductivity by
- * Wassiljewa with Wilke's factors (Mason and Saxena 1958). Against air at 300 to 1000 K these come within 3 %. Range 250
- * to 2500 K; no dissociation, which matters above 2000 K only. Temperatures in K.
+ * Wassiljewa with Wilke's factors (Mason and Saxena 1958). Against air at 300 to 1000 K viscosity comes
+ * within 3 %, conductivity within 6 %. Range 250 to 2500 K; no dissociation, which matters above 2000 K only. Temperatures in K.
  *
  * @param carbonDioxide mol/kg
  * @param oxygen        mol/kg
