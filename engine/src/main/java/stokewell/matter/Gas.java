@@ -4,9 +4,9 @@ package stokewell.matter;
  * The gases that make air and flue gas.
  *
  * <p>Specific heat and enthalpy: NASA seven-coefficient polynomials as in GRI-Mech 3.0 (1999) for O2, CO2 and H2O, 200
- * to 3500 K; N2 from the later NASA fit (TPIS 1978), since the older one is 0.3 % low at room temperature. Viscosity and
- * conductivity of N2, O2 and CO2: Sutherland forms with the constants of White, Viscous Fluid Flow, tables 1-2 and 1-3
- * (from memory; stated there as 2 to 4 % to 1500 K). Water vapour: dilute limits of IAPWS R12-08 and R15-11.
+ * to 3500 K; N2 from the later NASA fit (TPIS 1978), since the older one is 0.3 % low at room temperature. Viscosity
+ * and conductivity of N2, O2 and CO2: Sutherland forms with the constants of White, Viscous Fluid Flow, tables 1-2 and
+ * 1-3 (from memory; stated there as 2 to 4 % to 1500 K). Water vapour: dilute limits of IAPWS R12-08 and R15-11.
  */
 enum Gas {
     // spotless:off

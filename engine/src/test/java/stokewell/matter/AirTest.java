@@ -90,7 +90,10 @@ class AirTest {
                 .isCloseTo(density, withinPercentage(0.05));
     }
 
-    /** ASHRAE Fundamentals, moist-air table at 101.325 kPa: 20 °C 0.014758 (from memory). Real-gas enhancement is 0.4 %. */
+    /**
+     * ASHRAE Fundamentals, moist-air table at 101.325 kPa: 20 °C 0.014758 (from memory). Real-gas enhancement is 0.4
+     * %.
+     */
     @Test
     void saturatedRoomAirHoldsFifteenGrams() {
         assertThat(Air.saturationHumidityRatio(293.15, 101325)).isCloseTo(0.014758, withinPercentage(0.6));

@@ -17,7 +17,9 @@ class FlueGasTest {
     private static final Ultimate OAK = new Ultimate(0.502, 0.060, 0.433, 0.001, 0.004);
     private static final Ultimate RED_OAK_DUST = new Ultimate(0.4996, 0.0592, 0.4377, 0.0003, 0.0031);
 
-    /** (2.664 C + 7.937 H - O) / 0.2314, recomputed; analyses read at stoves.bioenergylists.org and trmiles.com. 0.1 %. */
+    /**
+     * (2.664 C + 7.937 H - O) / 0.2314, recomputed; analyses read at stoves.bioenergylists.org and trmiles.com. 0.1 %.
+     */
     @Test
     void stoichiometricAirIsSixKilograms() {
         assertThat(Ultimate.WOOD.stoichiometricAir()).isCloseTo(5.955, withinPercentage(0.1));
@@ -28,7 +30,9 @@ class FlueGasTest {
         assertThat(Ultimate.WOOD.stoichiometricAir()).isCloseTo(6, withinPercentage(1.5));
     }
 
-    /** Channiwala and Parikh (2002), C 50 H 6 O 43 N 0.1 ash 0.9: 20.06 MJ/kg; tables of dry wood say 19.77 to 20.93. */
+    /**
+     * Channiwala and Parikh (2002), C 50 H 6 O 43 N 0.1 ash 0.9: 20.06 MJ/kg; tables of dry wood say 19.77 to 20.93.
+     */
     @Test
     void grossHeatFollowsFromTheAnalysis() {
         assertThat(1e-6 * Ultimate.WOOD.grossHeat())
@@ -112,7 +116,9 @@ class FlueGasTest {
         assertThat(thin.gasConstant()).isCloseTo(Air.R, withinPercentage(0.1));
     }
 
-    /** JANAF tables, heat above 298.15 K of CO2 and of steam at 1000 K: 33.397 and 26.000 kJ/mol (from memory); 0.1 %. */
+    /**
+     * JANAF tables, heat above 298.15 K of CO2 and of steam at 1000 K: 33.397 and 26.000 kJ/mol (from memory); 0.1 %.
+     */
     @Test
     void enthalpiesAreThoseOfJanaf() {
         assertThat(Gas.CO2.molarEnthalpy(1000) - Gas.CO2.molarEnthalpy(298.15)).isCloseTo(33397, withinPercentage(0.1));

@@ -10,8 +10,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class GlycolTest {
 
-    /** Lange's Handbook of Chemistry, 15th ed., table 5.13: per cent by volume, density over water's at 15.6 °C, freezing
-     *  point. Glycol 1.040 over water at 15.6 °C turns volume into mass. Table and fit differ
+    /** Lange's Handbook of Chemistry, 15th ed., table 5.13: per cent by volume, density over water's at 15.6 °C,
+     *  freezing point. Glycol 1.040 over water at 15.6 °C turns volume into mass. Table and fit differ
      *  by up to 1.2 K, at both ends; handbooks differ as much among themselves. */
     @ParameterizedTest(name = "{0} % by volume")
     @CsvSource({"15, 1.012, -3.9", "20, 1.017, -6.7", "30, 1.024, -12.8", "40, 1.032, -20.6", "50, 1.040, -33.3"})

@@ -12,7 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class If97Test {
 
-    /** Nine digits are printed; half a unit of the last is at most 5e-9 of the value, a little more where they are fewer. */
+    /**
+     * Nine digits are printed; half a unit of the last is at most 5e-9 of the value, a little more where they are
+     * fewer.
+     */
     private static final double PRINTED = 1e-6;
 
     /** Every row of the IAPWS releases' verification tables; see NOTICE beside the file. */

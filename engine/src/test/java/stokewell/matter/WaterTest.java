@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class WaterTest {
 
-    /** Liquid at 101.325 kPa, computed apart from IF97, R12-08 and R15-11; the last printed digit. k carries the critical term
-     *  that {@link Water} leaves out: 0.5 %. */
+    /** Liquid at 101.325 kPa, computed apart from IF97, R12-08 and R15-11; the last printed digit. k carries the
+     *  critical term that {@link Water} leaves out: 0.5 %. */
     @ParameterizedTest(name = "at {0} °C")
     @CsvSource({
         "4, 999.9754, 4.20737, 1.5673e-3, 0.56547, 0.81355, 11.66",
@@ -88,7 +88,9 @@ class WaterTest {
         assertThat(Water.density(283.15) / Water.density(373.15) - 1).isCloseTo(0.04, within(0.005));
     }
 
-    /** Draft of a gravity loop for a metre of height, g times the density difference, Pa; recomputed from IF97, 0.5 %. */
+    /**
+     * Draft of a gravity loop for a metre of height, g times the density difference, Pa; recomputed from IF97, 0.5 %.
+     */
     @ParameterizedTest
     @CsvSource({
         "50, 60, 47.4",
@@ -173,7 +175,10 @@ class WaterTest {
         assertThat(1e3 * Water.surfaceTension(celsius + 273.15)).isCloseTo(milli, within(0.02));
     }
 
-    /** Static head over a hot port at sea level; recomputed for water of an unstated temperature, which is worth 0.15 K. */
+    /**
+     * Static head over a hot port at sea level; recomputed for water of an unstated temperature, which is worth 0.15
+     * K.
+     */
     @ParameterizedTest
     @CsvSource({"1, 102.53", "3, 107.15"})
     void aMetreOfWaterAboveRaisesTheBoilingPoint(double head, double celsius) {

@@ -80,7 +80,10 @@ class WoodTest {
         assertThat(Wood.netHeat(dry * KWH, 0.5) / KWH).isCloseTo(at50, within(0.07));
     }
 
-    /** relaiscdo.eu: mass of a stacked stere at 25 % moisture, kg, one solid share for all. Trees and stacks differ: 8 %. */
+    /**
+     * relaiscdo.eu: mass of a stacked stere at 25 % moisture, kg, one solid share for all. Trees and stacks differ: 8
+     * %.
+     */
     @ParameterizedTest
     @CsvSource({
         "BEECH, 490",
@@ -103,7 +106,9 @@ class WoodTest {
         assertThat(Wood.STERE * wood.stackedDensity(0.25, 0.62)).isCloseTo(kilogram, withinPercentage(8));
     }
 
-    /** daviddarling.info: pounds of a cord at 20 % on dry mass. Tables of cords differ by the stacking: 15 % with 0.65. */
+    /**
+     * daviddarling.info: pounds of a cord at 20 % on dry mass. Tables of cords differ by the stacking: 15 % with 0.65.
+     */
     @ParameterizedTest
     @CsvSource({"ASH, 3370", "OAK, 3736", "HICKORY, 4160", "ROBINIA, 4010", "MAPLE, 3577"})
     void aCordWeighsWhatTheCordTableSays(Wood wood, double pound) {
@@ -127,8 +132,8 @@ class WoodTest {
         assertThat(Wood.wetFromDryBasis(Wood.dryFromWetBasis(0.37))).isCloseTo(0.37, within(1e-12));
     }
 
-    /** stoves.bioenergylists.org: gross 20.0 MJ/kg and 6 % hydrogen give net 18.68 dry, 14.45 at 20 %; its latent heat is
-     *  2.447, ours 2.443 MJ/kg: 0.1 %. */
+    /** stoves.bioenergylists.org: gross 20.0 MJ/kg and 6 % hydrogen give net 18.68 dry, 14.45 at 20 %; its latent heat
+     *  is 2.447, ours 2.443 MJ/kg: 0.1 %. */
     @Test
     void netAndGrossHeatDifferByTheWaterOfBothKinds() {
         double netDry = 20.0e6 - Wood.DRYING_HEAT * Ultimate.WOOD.waterOfHydrogen();

@@ -8,7 +8,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stokewell.matter.Water;
 
-/** Incropera: Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer, 6th ed. (2007). Books round: 1 %. */
+/**
+ * Incropera: Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer, 6th ed. (2007). Books
+ * round: 1 %.
+ */
 class BoilingTest {
 
     /** Incropera example 10.1: copper pan of 0.3 m at 118 °C. */
@@ -37,7 +40,10 @@ class BoilingTest {
         assertThat(q / 4.9).isCloseTo(3723.655267067467, withinPercentage(1e-7));
     }
 
-    /** Recomputed with IF97 properties, 0.131 and 0.149; at 1 atm, 2 and 3 bar. The liquid here stays that of 1 atm: 0.3 %. */
+    /**
+     * Recomputed with IF97 properties, 0.131 and 0.149; at 1 atm, 2 and 3 bar. The liquid here stays that of 1 atm:
+     * 0.3 %.
+     */
     @ParameterizedTest
     @CsvSource({"101325, 1.108, 1.261", "200000, 1.454, 1.654", "300000, 1.701, 1.935"})
     void criticalFluxOfWaterRisesWithPressure(double pascal, double mega, double widePlate) {
@@ -47,7 +53,9 @@ class BoilingTest {
                 .isCloseTo(1e6 * widePlate, withinPercentage(0.3));
     }
 
-    /** Own properties of water against the example's: viscosity, tension and Prandtl number differ by up to 1 %, cubed. */
+    /**
+     * Own properties of water against the example's: viscosity, tension and Prandtl number differ by up to 1 %, cubed.
+     */
     @Test
     void waterBoilsAsInTheExample() {
         assertThat(Boiling.rohsenow(18, 373.15, Boiling.POLISHED_COPPER)).isCloseTo(836e3, withinPercentage(4));

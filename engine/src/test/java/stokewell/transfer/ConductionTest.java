@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Incropera: Incropera et al., Fundamentals of Heat and Mass Transfer, 6th ed. (2007). C&J: Carslaw and Jaeger (1959). */
+/**
+ * Incropera: Incropera et al., Fundamentals of Heat and Mass Transfer, 6th ed. (2007). C&J: Carslaw and Jaeger (1959).
+ */
 class ConductionTest {
 
     private static final double YEAR = 365 * 86400.0;
@@ -47,7 +49,10 @@ class ConductionTest {
         assertThat(q).isCloseTo(exact, withinPercentage(1));
     }
 
-    /** Incropera example 3.5: tube of 5 mm radius, k 0.055, h 5; m K/W for 0 to 40 mm of insulation, critical radius 11 mm. */
+    /**
+     * Incropera example 3.5: tube of 5 mm radius, k 0.055, h 5; m K/W for 0 to 40 mm of insulation, critical radius 11
+     * mm.
+     */
     @ParameterizedTest
     @CsvSource({"0, 6.366", "0.005, 5.189", "0.010, 5.301", "0.020, 5.931", "0.040, 7.066"})
     void aThinTubeLosesMostWithALittleInsulation(double thickness, double resistance) {
@@ -70,7 +75,10 @@ class ConductionTest {
         assertThat(Conduction.sphere(1, 1.001, 0.04)).isCloseTo(0.001 / (0.04 * 4 * Math.PI), withinPercentage(0.2));
     }
 
-    /** ISO 13370: 2.2, 3.2 and 4.2 m a year; ISO 13786: concrete 0.144 and softwood 0.067 m a day. Recomputed, last digit. */
+    /**
+     * ISO 13370: 2.2, 3.2 and 4.2 m a year; ISO 13786: concrete 0.144 and softwood 0.067 m a day. Recomputed, last
+     * digit.
+     */
     @Test
     void swingsReachTheDepthsOfTheStandards() {
         assertThat(Conduction.penetrationDepth(1.5, 3.0e6, YEAR)).isCloseTo(2.24, within(0.006));
@@ -141,8 +149,8 @@ class ConductionTest {
         assertThat(Conduction.slabStep(1, fourier)).isCloseTo(0, within(1e-12));
     }
 
-    /** Incropera example 5.4: pipe wall of 40 mm, Bi 0.313, Fo 5.64, from -20 °C in oil of 60 °C (start and oil from memory):
-     *  by exact roots 43.02 °C inside, -7318 W/m2, -2.725e7 J/m of a pipe of 1 m bore. */
+    /** Incropera example 5.4: pipe wall of 40 mm, Bi 0.313, Fo 5.64, from -20 °C in oil of 60 °C (start and oil from
+     *  memory): by exact roots 43.02 °C inside, -7318 W/m2, -2.725e7 J/m of a pipe of 1 m bore. */
     @Test
     void pipeWallWarmsAsInTheExample() {
         double insideLeft = Conduction.slabFilm(0, 5.64, 0.313);
@@ -162,7 +170,9 @@ class ConductionTest {
         assertThat(Conduction.lumped(7, 7)).isCloseTo(0.367879, within(1e-6));
     }
 
-    /** Incropera example 5.1: bead of 0.706 mm with a time constant of 1 s, from 25 to 199 °C in gas of 200 °C: 5.2 s. */
+    /**
+     * Incropera example 5.1: bead of 0.706 mm with a time constant of 1 s, from 25 to 199 °C in gas of 200 °C: 5.2 s.
+     */
     @Test
     void thermocoupleBeadFollowsInFiveSeconds() {
         assertThat(200 - 175 * Conduction.lumped(5.16, 1)).isCloseTo(199, within(0.01));

@@ -9,7 +9,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
-/** Incropera: Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer, 6th ed. (2007). Books round: 1 %. */
+/**
+ * Incropera: Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer, 6th ed. (2007). Books
+ * round: 1 %.
+ */
 class ConvectionTest {
 
     /** Incropera example 9.2: firebox window 0.71 x 1.02 m at 232 °C in a room of 23 °C. */

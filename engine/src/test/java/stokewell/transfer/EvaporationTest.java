@@ -30,8 +30,8 @@ class EvaporationTest {
         assertThat(ratio).isBetween(1.0, atMost);
     }
 
-    /** Heat and mass pass alike (Lewis number near 1): Sh = 0.15 Ra^1/3 on a hot face up, worked by hand at 60 °C with D
-     *  2.9e-5 m2/s: 3.0 kg/(h m2), before the drift of the vapour itself; Shah's deviation is 18 %. */
+    /** Heat and mass pass alike (Lewis number near 1): Sh = 0.15 Ra^1/3 on a hot face up, worked by hand at 60 °C with
+     *  D 2.9e-5 m2/s: 3.0 kg/(h m2), before the drift of the vapour itself; Shah's deviation is 18 %. */
     @Test
     void shahIsNearTheAnalogyOfHeatAndMass() {
         assertThat(3600 * Evaporation.shah(333.15, 293.15, 0.5, 101325)).isCloseTo(3.0, withinPercentage(18));

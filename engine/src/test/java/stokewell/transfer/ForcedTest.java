@@ -11,7 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Incropera: Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer, 6th ed. (2007). Books round: 1 %. */
+/**
+ * Incropera: Incropera, DeWitt, Bergman and Lavine, Fundamentals of Heat and Mass Transfer, 6th ed. (2007). Books
+ * round: 1 %.
+ */
 class ForcedTest {
 
     /** Check values of the open library ht; and by recomputation at the low end and at Lienhard's example 7.3. */
@@ -43,8 +46,8 @@ class ForcedTest {
         assertThat(Forced.LAMINAR_CONSTANT_FLUX).isCloseTo(4.36, within(0.005));
     }
 
-    /** Incropera example 8.4: solar tube 60 mm, 0.01 kg/s from 20 to 80 °C by 2000 W/m2 (its inputs from memory; Re, length
-     *  and wall temperature as printed). */
+    /** Incropera example 8.4: solar tube 60 mm, 0.01 kg/s from 20 to 80 °C by 2000 W/m2 (its inputs from memory; Re,
+     *  length and wall temperature as printed). */
     @Test
     void solarTubeWallStandsFortyKelvinOverItsWater() {
         double re = 4 * 0.01 / (Math.PI * 0.06 * 352e-6);

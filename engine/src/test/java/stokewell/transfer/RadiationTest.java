@@ -15,8 +15,8 @@ class RadiationTest {
         assertThat(Radiation.plates(0.8, 300, 0.5, 500)).isCloseTo(-1370.9, withinPercentage(0.02));
     }
 
-    /** Incropera et al. (2007) example 13.5: tube of 20 mm at 77 K, emissivity 0.02, in one of 50 mm at 300 K, 0.05 (inputs
-     *  from memory): gains 0.50 W/m. */
+    /** Incropera et al. (2007) example 13.5: tube of 20 mm at 77 K, emissivity 0.02, in one of 50 mm at 300 K, 0.05
+     *  (inputs from memory): gains 0.50 W/m. */
     @Test
     void concentricTubesExchangeByTheInnerArea() {
         double effective = Radiation.exchange(0.02, 0.05, 20.0 / 50);
