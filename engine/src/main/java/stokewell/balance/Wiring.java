@@ -38,6 +38,9 @@ public final class Wiring {
     /** The number of the first meter. */
     public static final int METERS = 32;
 
+    /** Heat capacity below which errors count less, J/K. */
+    private static final double LITTLE = 1e5;
+
     private final List<State> states = new ArrayList<>();
     private final List<String> signals = new ArrayList<>();
     private final List<String> accounts = new ArrayList<>();
@@ -45,12 +48,14 @@ public final class Wiring {
     private final Map<Long, Integer> slots = new HashMap<>();
     private final List<long[]> slotPlaces = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
-    private final Conduction conduction = new Conduction();
+    private final Linear linear = new Linear();
 
     /** A heat node of this capacity, J/K, K to begin with. */
     public int node(String name, double capacity, double start) {
         if (!(capacity > 0)) throw new IllegalArgumentException(name + " has no heat capacity: " + capacity);
-        return add(new State(name, Kind.HEAT, capacity, start, 1));
+        // what holds little heat need not be known so well: its error decays before it reaches the room
+        double scale = Math.max(1, Math.min(6, Math.sqrt(LITTLE / capacity)));
+        return add(new State(name, Kind.HEAT, capacity, start, scale));
     }
 
     /** A state with a rate of its own. */
@@ -108,20 +113,46 @@ public final class Wiring {
 
     /** A conductance between two nodes, W/K. */
     public void conduct(int a, int b, double conductance) {
-        if (conductance == 0) return;
-        conduction.between(this, a, b, conductance);
+        linear.add(a, a, -conductance);
+        linear.add(a, b, conductance);
+        linear.add(b, a, conductance);
+        linear.add(b, b, -conductance);
+    }
+
+    /** A conductance between two nodes whose flow from the first to the second is read by a meter. */
+    public void conductMetered(int a, int b, int meter, double conductance) {
+        conduct(a, b, conductance);
+        linear.add(meter, a, conductance);
+        linear.add(meter, b, -conductance);
     }
 
     /** A conductance from a node to a signal; what flows is booked in an account. */
     public void conduct(int node, int account, int signal, double conductance) {
-        if (conductance == 0) return;
-        conduction.outside(this, node, account, signal, conductance);
+        linear.add(node, node, -conductance);
+        linear.add(node, signal, conductance);
+        linear.add(account, node, conductance);
+        linear.add(account, signal, -conductance);
     }
 
     /** A conductance to a temperature that never changes; what flows is booked in an account. */
     public void conductToFixed(int node, int account, double temperature, double conductance) {
-        if (conductance == 0) return;
-        conduction.fixed(this, node, account, temperature, conductance);
+        linear.add(node, node, -conductance);
+        linear.constant(node, conductance * temperature);
+        linear.add(account, node, conductance);
+        linear.constant(account, -conductance * temperature);
+    }
+
+    /** What a signal brings into a node, booked in an account as heat that came in: factor times signal, W. */
+    public void drive(int node, int account, int signal, double factor) {
+        linear.add(node, signal, factor);
+        linear.add(account, signal, -factor);
+    }
+
+    /** A rate state that follows a point between two columns with a first-order lag, s; share 0 is at a, 1 at b. */
+    public void follow(int reading, int a, int b, double share, double lag) {
+        linear.add(reading, reading, -1 / lag);
+        linear.add(reading, a, (1 - share) / lag);
+        linear.add(reading, b, share / lag);
     }
 
     /** Adds a part. */
@@ -129,11 +160,11 @@ public final class Wiring {
         parts.add(part);
     }
 
-    /** Every part, plain conduction first. */
+    /** Every part, the linear one first. To be asked once, when all is wired. */
     public List<Part> parts() {
         List<Part> all = new ArrayList<>();
-        conduction.seal();
-        all.add(conduction);
+        linear.seal(this);
+        all.add(linear);
         all.addAll(parts);
         return all;
     }

@@ -241,11 +241,13 @@ public final class Fire implements Part {
         carbonRaw = wiring.slot(at.carbon, at.raw);
     }
 
-    /** Slots of one row, full length k, -1 where that column plays no part. */
+    /** Pairs of local column and slot of one row, for the columns that play a part in it. */
     private int[] slotsOf(Wiring wiring, int rowNumber, int[] used) {
-        int[] slots = new int[k];
-        java.util.Arrays.fill(slots, -1);
-        for (int u : used) slots[u] = wiring.slot(rowNumber, columns[u]);
+        int[] slots = new int[2 * used.length];
+        for (int i = 0; i < used.length; i++) {
+            slots[2 * i] = used[i];
+            slots[2 * i + 1] = wiring.slot(rowNumber, columns[used[i]]);
+        }
         return slots;
     }
 
@@ -491,8 +493,8 @@ public final class Fire implements Part {
             gasRow[FIRST + i] -= dT;
             gasRow[V] -= dV;
             gasRow[C] -= dC;
-            addSurface(v, slotSurface[i], i, dV, dC, dG, dT);
-            if (s.meter >= 0) addSurface(v, slotMeter[i], i, dV, dC, dG, dT);
+            addSurface(v, slotSurface[i], dV, dC, dG, dT);
+            if (s.meter >= 0) addSurface(v, slotMeter[i], dV, dC, dG, dT);
         }
         scatter(v, slotGas, gasRow, 1);
 
@@ -624,14 +626,15 @@ public final class Fire implements Part {
         dMean[H] += 1 - share;
     }
 
-    private void scatter(double[] v, int[] slots, double[] gradient, double factor) {
-        for (int i = 0; i < k; i++) if (slots[i] >= 0) v[slots[i]] += factor * gradient[i];
+    private static void scatter(double[] v, int[] slots, double[] gradient, double factor) {
+        for (int i = 0; i < slots.length; i += 2) v[slots[i + 1]] += factor * gradient[slots[i]];
     }
 
-    private static void addSurface(double[] v, int[] slots, int i, double dV, double dC, double dG, double dT) {
-        v[slots[V]] += dV;
-        v[slots[C]] += dC;
-        v[slots[G]] += dG;
-        v[slots[FIRST + i]] += dT;
+    /** Slots of a surface come in the order volatiles, char, gas, itself. */
+    private static void addSurface(double[] v, int[] slots, double dV, double dC, double dG, double dT) {
+        v[slots[1]] += dV;
+        v[slots[3]] += dC;
+        v[slots[5]] += dG;
+        v[slots[7]] += dT;
     }
 }

@@ -117,7 +117,7 @@ final class CircuitWiring {
             Pump pump,
             double checkValve,
             Circuit.Bubbles bubbles) {
-        int flow = wiring.algebraic(name + " flow", 0, 1e-3);
+        int flow = wiring.algebraic(name + " flow", 0, 0.05);
         List<Integer> ring = new ArrayList<>(cells);
         List<Double> z = new ArrayList<>(heights);
         ring.addAll(storeNodes);

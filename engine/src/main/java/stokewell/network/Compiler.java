@@ -6,7 +6,6 @@ import stokewell.balance.Gated;
 import stokewell.balance.Supply;
 import stokewell.balance.Wiring;
 import stokewell.control.Latch;
-import stokewell.control.Sensor;
 import stokewell.emitter.AirTubes;
 import stokewell.emitter.FanCoil;
 import stokewell.emitter.FloorLoop;
@@ -384,7 +383,7 @@ public final class Compiler {
             int node = wiring.node(e.name() + " water " + (i + 1), volume * 4.1e6, START);
             cells.add(node);
             double g = area / n / r;
-            wiring.add(new Gated(wiring, new int[] {node}, new double[] {1}, room.floor, emitterMeter(), g, g));
+            wiring.conductMetered(node, room.floor, emitterMeter(), g);
         }
         Circuit circuit =
                 emitterCircuit(e.name(), e.circuit(), cells, -0.05, e.length() / e.loops(), e.bore(), 4, e.loops());
@@ -419,7 +418,7 @@ public final class Compiler {
     }
 
     private void drive(String name, Circuit circuit, Gated blown, double watts) {
-        Supply motor = Supply.ofPower(wiring, wiring.account("electricity"), new int[] {room.air}, new double[] {1});
+        Supply motor = new Supply(wiring.account("electricity"), new int[] {room.air}, new double[] {1});
         wiring.add(motor);
         List<Latch> allow = new ArrayList<>();
         Latch high = null;
@@ -474,7 +473,7 @@ public final class Compiler {
             default -> throw new AssertionError("no place " + s.at());
         }
         int reading = wiring.rate("sensor " + (sensors.size() + 1), START, 1);
-        wiring.add(new Sensor(wiring, reading, a, b, share, s.lag()));
+        wiring.follow(reading, a, b, share, s.lag());
         sensors.add(new int[] {reading, a, b});
         return reading;
     }

@@ -124,8 +124,7 @@ final class RoomWiring {
                 Math.sqrt(leak.wind()),
                 airDensity);
         wiring.add(exchange);
-        people = Supply.ofPower(
-                wiring, wiring.account("people and machines"), new int[] {air, contents}, new double[] {0.5, 0.5});
+        people = new Supply(wiring.account("people and machines"), new int[] {air, contents}, new double[] {0.5, 0.5});
         wiring.add(people);
     }
 
@@ -170,9 +169,7 @@ final class RoomWiring {
         wiring.conduct(previous, account, sky, out * gSky / sum);
         double absorbed = covering.absorptance() * area / sunSignals.size() * out / sum;
         int sunAccount = wiring.account("sun");
-        for (int signal : sunSignals) {
-            wiring.add(Supply.ofSignal(wiring, sunAccount, signal, absorbed, new int[] {previous}, new double[] {1}));
-        }
+        for (int signal : sunSignals) wiring.drive(previous, sunAccount, signal, absorbed);
     }
 
     /** A massless inside surface between air, contents and the first mass. */
@@ -276,10 +273,11 @@ final class RoomWiring {
         int sunAccount = wiring.account("sun");
         for (Room.Window w : rig.room().windows()) {
             massless(wiring.account("glass"), w.u() * w.area());
-            int[] to = floor >= 0 ? new int[] {contents, floor, air} : new int[] {contents, contents, air};
-            wiring.add(Supply.ofSignal(
-                    wiring, sunAccount, sun(surfaceOf(w)), w.sunShare() * w.area(), to, new double[] {0.5, 0.35, 0.15
-                    }));
+            double sun = w.sunShare() * w.area();
+            int signal = sun(surfaceOf(w));
+            wiring.drive(contents, sunAccount, signal, 0.5 * sun);
+            wiring.drive(floor >= 0 ? floor : contents, sunAccount, signal, 0.35 * sun);
+            wiring.drive(air, sunAccount, signal, 0.15 * sun);
         }
         for (Room.Door d : rig.room().doors()) massless(wiring.account("shut doors"), d.u() * d.area());
     }

@@ -72,8 +72,8 @@ final class StoveWiring {
         fuelWater = wiring.rate("water in wood", 0, 0.05);
         volatiles = wiring.rate("volatiles", 0, 0.05);
         carbon = wiring.rate("char", 0, 0.05);
-        gasTemperature = wiring.algebraic("firebox gas", start, 20);
-        airFlow = wiring.rate("air to the fire", 1e-3, 1e-3);
+        gasTemperature = wiring.algebraic("firebox gas", start, 100);
+        airFlow = wiring.rate("air to the fire", 1e-3, 0.02);
     }
 
     void wire(RoomWiring room) {

@@ -24,7 +24,8 @@ final class Recorder {
     private final double[] lastSums;
     private final double[] row;
     private final int[] powerMeters;
-    private final int accounts;
+    private final int[] waterNode;
+    private final double[] saturation;
     private final boolean[] on;
 
     private int next;
@@ -61,7 +62,10 @@ final class Recorder {
         sums = new double[network.sums()];
         lastSums = new double[network.sums()];
         on = new boolean[plant.driven().size()];
-        accounts = network.wiring().accounts().size();
+        int accounts = network.wiring().accounts().size();
+        waterNode = plant.waters().stream().mapToInt(Plant.Boilable::node).toArray();
+        saturation =
+                plant.waters().stream().mapToDouble(Plant.Boilable::saturation).toArray();
         List<String> names = new ArrayList<>(List.of(
                 "room", "outdoors", "contents", "stove", "collar", "flue top", "draft", "air", "bed", "boil margin"));
         for (int i = 0; i < plant.store().length; i++) names.add("store " + (i + 1));
@@ -104,8 +108,8 @@ final class Recorder {
         on[i] = state;
     }
 
-    /** One accepted step. */
-    void step(Interpolant between) {
+    /** One accepted step, and the states at its end. */
+    void step(Interpolant between, double[] atEnd) {
         double t1 = between.end();
         double h = t1 - between.start();
         if (step > 0) {
@@ -118,8 +122,7 @@ final class Recorder {
                 next++;
             }
         }
-        for (int i = 0; i < y.length; i++) y[i] = between.value(i, t1);
-        double[] x = network.columns(t1, y);
+        double[] x = network.columns(t1, atEnd);
         double room = x[plant.room()];
         if (room < lowestRoom) {
             lowestRoom = room;
@@ -127,21 +130,24 @@ final class Recorder {
         }
         hottestBody = Math.max(hottestBody, x[plant.body()]);
         double least = NEVER;
-        for (Plant.Boilable b : plant.waters()) {
-            double margin = b.saturation() - x[b.node()];
+        int where = -1;
+        for (int i = 0; i < waterNode.length; i++) {
+            double margin = saturation[i] - x[waterNode[i]];
             if (margin < least) {
                 least = margin;
-                if (margin < boilMargin) {
-                    boilMargin = margin;
-                    boilMarginTime = t1;
-                    boilMarginWhere = b.name();
-                }
+                where = i;
             }
+        }
+        if (least < boilMargin) {
+            boilMargin = least;
+            boilMarginTime = t1;
+            boilMarginWhere = plant.waters().get(where).name();
         }
         boolean now = least <= 0;
         if (now) boilingSeconds += h;
         if (now && !boiling) boilings.add(new Event.BoilingBegan(t1, boilMarginWhere));
         boiling = now;
+        if (plant.fire().bed(x) < 0.2) return;
         for (int i = 0; i < minutesToBoil.length; i++) {
             double minutes = minutesIfStopped(x, i);
             if (minutes < minutesToBoil[i]) {
@@ -149,10 +155,8 @@ final class Recorder {
                 minutesToBoilTime[i] = t1;
             }
         }
-        if (plant.fire().bed(x) > 0.2) {
-            flueSeconds += h;
-            if (plant.fire().top(x) < 320) flueBelowDewPoint += h;
-        }
+        flueSeconds += h;
+        if (plant.fire().top(x) < 320) flueBelowDewPoint += h;
     }
 
     /**

@@ -209,17 +209,17 @@ public final class Simulation {
     /**
      * Goes on to a time or a switch. Where bubbles and a check valve make the flow change a thousandfold within a hundredth
      * of a kelvin, a step may leave it off its balance of pressures further than the next one can mend: then the flow is
-     * found anew and the run goes on from there. A failure that comes back at the same place is a failure.
+     * found anew and the run goes on from there. A failure after no further step is a failure.
      */
     private int advance(double until) {
         double failed = Double.NEGATIVE_INFINITY;
         while (true) {
             try {
                 return integrator.advance(state, until, step -> {
-                    if (recorder != null) recorder.step(step);
+                    if (recorder != null) recorder.step(step, state.y);
                 });
             } catch (StepFailure failure) {
-                if (state.t < failed + 1) throw failure;
+                if (state.t <= failed) throw failure;
                 failed = state.t;
                 restart();
             }

@@ -15,7 +15,7 @@ public final class Layers implements Part {
 
     private static final double BASE = 330;
     /** Inversion at which the exchange is fully there, K. */
-    private static final double BLEND = 0.15;
+    private static final double BLEND = 0.6;
 
     /**
      * A circuit that draws at one layer and gives back at another; layers are numbered from the top.
@@ -32,6 +32,10 @@ public final class Layers implements Part {
     private final int[] flow;
     private final double[] sign;
     private final int[] first;
+    private final int[] group;
+    private final double[] net;
+    private final double[] plus;
+    private final double[] plusSlope;
     private final int[] slots;
     private final int[] flowSlots;
 
@@ -63,6 +67,17 @@ public final class Layers implements Part {
         }
         flow = java.util.Arrays.copyOf(flows, count);
         sign = java.util.Arrays.copyOf(signs, count);
+        // neighbouring boundaries crossed by the same circuits share one flow
+        group = new int[bounds];
+        int groups = 0;
+        for (int k = 0; k < bounds; k++) {
+            if (first[k] == first[k + 1]) group[k] = -1;
+            else if (k > 0 && same(k - 1, k)) group[k] = group[k - 1];
+            else group[k] = groups++;
+        }
+        net = new double[groups];
+        plus = new double[groups];
+        plusSlope = new double[groups];
         slots = new int[4 * bounds];
         flowSlots = new int[2 * count];
         for (int k = 0; k < bounds; k++) {
@@ -74,6 +89,28 @@ public final class Layers implements Part {
                 flowSlots[2 * c] = wiring.slot(node[k], flow[c]);
                 flowSlots[2 * c + 1] = wiring.slot(node[k + 1], flow[c]);
             }
+        }
+    }
+
+    private boolean same(int a, int b) {
+        if (first[a + 1] - first[a] != first[b + 1] - first[b]) return false;
+        for (int i = first[a], j = first[b]; i < first[a + 1]; i++, j++) {
+            if (flow[i] != flow[j] || sign[i] != sign[j]) return false;
+        }
+        return true;
+    }
+
+    private void flowsThrough(double[] x, boolean slopes) {
+        int last = -1;
+        for (int k = 0; k < group.length; k++) {
+            int g = group[k];
+            if (g < 0 || g == last) continue;
+            last = g;
+            double m = 0;
+            for (int c = first[k]; c < first[k + 1]; c++) m += sign[c] * x[flow[c]];
+            net[g] = m;
+            plus[g] = Circuit.forward(m);
+            if (slopes) plusSlope[g] = Circuit.forwardSlope(m);
         }
     }
 
@@ -93,37 +130,33 @@ public final class Layers implements Part {
 
     @Override
     public void flows(double[] x, double[] p) {
-        for (int k = 0; k < node.length - 1; k++) {
-            double above = x[node[k]];
+        flowsThrough(x, false);
+        double above = x[node[0]];
+        for (int k = 0; k < group.length; k++) {
             double below = x[node[k + 1]];
-            double q = -mixing * exchange(below - above);
-            if (first[k] < first[k + 1]) {
-                double m = 0;
-                for (int c = first[k]; c < first[k + 1]; c++) m += sign[c] * x[flow[c]];
-                double plus = Circuit.forward(m);
-                q += specificHeat * (plus * (above - BASE) - (plus - m) * (below - BASE));
-            }
+            double q = below > above ? -mixing * exchange(below - above) : 0;
+            int g = group[k];
+            if (g >= 0) q += specificHeat * (plus[g] * (above - BASE) - (plus[g] - net[g]) * (below - BASE));
             p[node[k]] -= q;
             p[node[k + 1]] += q;
+            above = below;
         }
     }
 
     @Override
     public void slopes(double[] x, double[] v) {
-        for (int k = 0, s = 0; k < node.length - 1; k++, s += 4) {
-            double above = x[node[k]];
+        flowsThrough(x, true);
+        double above = x[node[0]];
+        for (int k = 0, s = 0; k < group.length; k++, s += 4) {
             double below = x[node[k + 1]];
-            double mix = mixing * exchangeSlope(below - above);
+            double mix = below > above ? mixing * exchangeSlope(below - above) : 0;
             double dAbove = mix;
             double dBelow = -mix;
-            if (first[k] < first[k + 1]) {
-                double m = 0;
-                for (int c = first[k]; c < first[k + 1]; c++) m += sign[c] * x[flow[c]];
-                double plus = Circuit.forward(m);
-                dAbove += specificHeat * plus;
-                dBelow -= specificHeat * (plus - m);
-                double dPlus = Circuit.forwardSlope(m);
-                double dm = specificHeat * (dPlus * (above - BASE) - (dPlus - 1) * (below - BASE));
+            int g = group[k];
+            if (g >= 0) {
+                dAbove += specificHeat * plus[g];
+                dBelow -= specificHeat * (plus[g] - net[g]);
+                double dm = specificHeat * (plusSlope[g] * (above - BASE) - (plusSlope[g] - 1) * (below - BASE));
                 for (int c = first[k]; c < first[k + 1]; c++) {
                     v[flowSlots[2 * c]] -= sign[c] * dm;
                     v[flowSlots[2 * c + 1]] += sign[c] * dm;
@@ -133,6 +166,7 @@ public final class Layers implements Part {
             v[slots[s + 1]] -= dBelow;
             v[slots[s + 2]] += dAbove;
             v[slots[s + 3]] += dBelow;
+            above = below;
         }
     }
 }

@@ -1,0 +1,105 @@
+package stokewell.file;
+
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Optional;
+import stokewell.matter.Material;
+import stokewell.rig.Dimension;
+import stokewell.rig.Entries;
+import stokewell.rig.Entry;
+import stokewell.rig.Layer;
+
+/**
+ * A layer in words: {@code 2 in XPS}, {@code 90 mm mineral wool}, {@code 3/4 plywood}, {@code 0 mm} for none, and for
+ * anything the library does not know {@code 20 mm wool felt k=0.04 W/m.K}.
+ */
+final class LayerReader implements LeafReader<Layer> {
+
+    private static final int SHOWN = 24;
+    /** What a number without a unit is guessed by, m. */
+    private static final double THICKEST = 2;
+
+    @Override
+    public String example() {
+        return "2 in XPS or 90 mm mineral wool";
+    }
+
+    @Override
+    public Layer read(String text) {
+        int k = conductivityAt(text);
+        String words = (k < 0 ? text : text.substring(0, k)).strip();
+        double conductivity = Double.NaN;
+        if (k >= 0) {
+            String value = text.substring(text.indexOf('=', k) + 1).strip();
+            conductivity = Quantity.parse(value, Dimension.CONDUCTIVITY);
+        }
+        int split = thicknessEnd(words);
+        double thickness = Quantity.parse(words.substring(0, split), Dimension.LENGTH);
+        String name = words.substring(split).strip();
+        if (name.isEmpty()) {
+            if (thickness == 0) return plain(0, "none", 0.04);
+            throw new QuantityFault("\"" + text + "\" does not say of what.", "Write " + example() + ".");
+        }
+        Optional<Material> known = Material.named(name);
+        if (known.isEmpty()) {
+            if (k >= 0) return plain(thickness, name, conductivity);
+            throw unknown(words, name);
+        }
+        Material material = known.get();
+        return new Layer(
+                thickness,
+                material.name(),
+                k >= 0 ? conductivity : material.conductivity(),
+                material.density(),
+                material.specificHeat());
+    }
+
+    /** Where {@code k = …} begins, or -1. */
+    private static int conductivityAt(String text) {
+        int equals = text.indexOf('=');
+        if (equals < 0) return -1;
+        int k = equals - 1;
+        while (k > 0 && text.charAt(k) == ' ') k--;
+        return k > 0 && text.charAt(k) == 'k' && text.charAt(k - 1) == ' ' ? k : -1;
+    }
+
+    /** The longest beginning that is a length. */
+    private static int thicknessEnd(String words) {
+        int end = words.length();
+        if (end > 0 && !Numeral.digit(words.charAt(0)) && !Numeral.glyph(words.charAt(0))) {
+            throw new QuantityFault(
+                    "\"" + words + "\" does not begin with a thickness.", "Write 2 in XPS or 90 mm mineral wool.");
+        }
+        QuantityFault last = null;
+        while (end > 0) {
+            try {
+                Quantity.read(words.substring(0, end), Dimension.LENGTH, 0, THICKEST);
+                return end;
+            } catch (QuantityFault fault) {
+                last = fault;
+                end = words.lastIndexOf(' ', end - 1);
+            }
+        }
+        throw last != null ? last : new QuantityFault("Nothing is written.", "Write 2 in XPS or 90 mm mineral wool.");
+    }
+
+    private static Layer plain(double thickness, String name, double conductivity) {
+        double density = Double.NaN;
+        double specificHeat = Double.NaN;
+        for (RecordComponent component : Entries.of(Layer.class)) {
+            Entry entry = component.getAnnotation(Entry.class);
+            if (entry.is() == Dimension.DENSITY) density = Quantity.parse(entry.orElse(), entry.is());
+            if (entry.is() == Dimension.SPECIFIC_HEAT) specificHeat = Quantity.parse(entry.orElse(), entry.is());
+        }
+        return new Layer(thickness, name, conductivity, density, specificHeat);
+    }
+
+    private static QuantityFault unknown(String words, String name) {
+        List<String> names = Material.names();
+        String near = Key.nearest(name, names);
+        return new QuantityFault(
+                "\"" + name + "\" is not a material known here." + (near.isEmpty() ? "" : " Nearest: " + near + "."),
+                "Known: " + String.join(", ", names.subList(0, Math.min(SHOWN, names.size())))
+                        + ", ….\nOr give its conductivity: " + words + " k=0.04 W/m.K");
+    }
+}
