@@ -21,8 +21,11 @@ final class StoreWiring {
 
     private static final double WATER_CONDUCTIVITY = 0.65;
     private static final double FILM_ROOM = 0.11;
-    /** Exchange of inverted layers, W/(m2 K). */
-    private static final double MIXING = 1500;
+    /**
+     * Exchange of inverted layers, W/(m2 K): rising plumes carry the 10 kW/m2 of a strong fire over a few tenths of a kelvin.
+     * Common practice, no source; ten times less lets layers below a hot inlet stand kelvins above their boiling point.
+     */
+    private static final double MIXING = 60000;
 
     private final Wiring wiring;
     private final Store store;
@@ -96,7 +99,8 @@ final class StoreWiring {
 
     void wire(RoomWiring room) {
         int n = node.length;
-        wiring.add(new Layers(wiring, node, Water.specificHeat(338.15), MIXING * meanSection(), through));
+        // the circuits' own specific heat: what they bring must be what the layers pass on
+        wiring.add(new Layers(wiring, node, new Fluid(0).specificHeat(), MIXING * meanSection(), through));
         for (int i = 0; i + 1 < n; i++) {
             double z = 0.5 * (slice[i].bottom() + slice[i + 1].top());
             double dz = slice[i].centroid() - slice[i + 1].centroid();

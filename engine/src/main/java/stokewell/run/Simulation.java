@@ -15,6 +15,7 @@ import stokewell.solve.Counters;
 import stokewell.solve.Integrator;
 import stokewell.solve.Rosenbrock;
 import stokewell.solve.State;
+import stokewell.solve.StepFailure;
 import stokewell.solve.Stepping;
 import stokewell.solve.Tolerances;
 
@@ -193,9 +194,7 @@ public final class Simulation {
             double next = Math.min(until, state.t + clock.untilNext(now));
             double pause = stoker.pauseEnds();
             if (pause > state.t + 1e-6) next = Math.min(next, pause);
-            int fired = integrator.advance(state, next, step -> {
-                if (recorder != null) recorder.step(step, state.y);
-            });
+            int fired = advance(next);
             tick = fired < 0;
             if (fired >= 0) happen(fired);
         }
@@ -203,6 +202,26 @@ public final class Simulation {
             if (running[i]) {
                 runSeconds[i] += state.t - startedAt[i];
                 startedAt[i] = state.t;
+            }
+        }
+    }
+
+    /**
+     * Goes on to a time or a switch. Where bubbles and a check valve make the flow change a thousandfold within a hundredth
+     * of a kelvin, a step may leave it off its balance of pressures further than the next one can mend: then the flow is
+     * found anew and the run goes on from there. A failure that comes back at the same place is a failure.
+     */
+    private int advance(double until) {
+        double failed = Double.NEGATIVE_INFINITY;
+        while (true) {
+            try {
+                return integrator.advance(state, until, step -> {
+                    if (recorder != null) recorder.step(step, state.y);
+                });
+            } catch (StepFailure failure) {
+                if (state.t < failed + 1) throw failure;
+                failed = state.t;
+                restart();
             }
         }
     }
