@@ -51,9 +51,18 @@ public final class NightRun {
 
     /** Runs. The weather must have been made for {@link Compiler#surfaces} of the rig. */
     public static Night run(Rig rig, Weather weather, Ask ask) {
+        return run(rig, weather, ask, Given.NOTHING);
+    }
+
+    /** Runs from the settled rig with some of it set as a person says it stands. */
+    public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
         long begun = System.nanoTime();
         Simulation sim = settled(rig, weather, ask);
         String start = startWords(weather, ask);
+        if (!given.nothing()) {
+            sim.replace(given.in(sim.plant(), sim.states()));
+            start += "; then set as given";
+        }
         Night night = record(sim, weather, ask, start);
         double millis = (System.nanoTime() - begun) * 1e-6;
         return withMillis(night, millis);
