@@ -41,7 +41,8 @@ final class Complaints {
 
     /** A verb that threw. */
     static int aboutRun(Exception e, CommandLine line, ParseResult parsed) {
-        Stokewell root = line.getParent() == null ? line.getCommand() : line.getParent().getCommand();
+        Stokewell root =
+                line.getParent() == null ? line.getCommand() : line.getParent().getCommand();
         PrintWriter err = line.getErr();
         line.getOut().flush();
         int code = tell(e, err);

@@ -11,7 +11,9 @@ import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
 
 /** Prints the table of all keys. */
-@Command(name = "keys", description = "Print every key of a rig file: what it is, its range, and what it is if left out.")
+@Command(
+        name = "keys",
+        description = "Print every key of a rig file: what it is, its range, and what it is if left out.")
 final class KeysVerb implements Callable<Integer> {
 
     @Spec

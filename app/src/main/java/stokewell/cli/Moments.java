@@ -64,7 +64,8 @@ record Moments(LocalDate day, LocalTime time) {
     private static LocalTime timeIn(String[] words, int from) {
         if (from >= words.length) return null;
         StringBuilder rest = new StringBuilder();
-        for (int i = from; i < words.length; i++) rest.append(i > from ? " " : "").append(words[i]);
+        for (int i = from; i < words.length; i++)
+            rest.append(i > from ? " " : "").append(words[i]);
         return clock(rest.toString());
     }
 

@@ -94,7 +94,8 @@ final class NightVerb implements Callable<Integer> {
     @Option(
             names = "--without",
             paramLabel = "store|water|fan",
-            description = "Take a part away to see what it does: the store with all its water, or the fans and emitter pumps.")
+            description =
+                    "Take a part away to see what it does: the store with all its water, or the fans and emitter pumps.")
     List<Part> without = new ArrayList<>();
 
     @Option(names = "--against", description = "Run the rig as its file tells it too, and show what the change does.")
@@ -124,7 +125,8 @@ final class NightVerb implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (against && choice.settings.isEmpty() && without.isEmpty()) {
-            throw Complaint.usage("--against compares with the file, and nothing is changed.", "Add --set or --without.");
+            throw Complaint.usage(
+                    "--against compares with the file, and nothing is changed.", "Add --set or --without.");
         }
         RigFile<Rig> read = choice.read();
         Rig rig = lessened(read.rig());
@@ -158,7 +160,10 @@ final class NightVerb implements Callable<Integer> {
         if (!outdoors.weather().covers(a, b)) {
             throw Complaint.usage(
                     "The weather file does not reach from " + begin + " to " + end + ".",
-                    "It holds " + outdoors.hourly().map(h -> h.start() + " to " + h.end()).orElse("less") + ".");
+                    "It holds "
+                            + outdoors.hourly()
+                                    .map(h -> h.start() + " to " + h.end())
+                                    .orElse("less") + ".");
         }
         return new NightRun.Ask(
                 begin, end, Moments.clock(hour), EVENING, kelvin("--limit", limit), STEP, Simulation.TOLERANCE);

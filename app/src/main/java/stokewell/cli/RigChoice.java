@@ -20,7 +20,8 @@ final class RigChoice {
     @Option(
             names = "--set",
             paramLabel = "KEY=VALUE",
-            description = "Set an entry over what the file says, such as --set 'store.jacket=6 in mineral wool'. Repeatable.")
+            description =
+                    "Set an entry over what the file says, such as --set 'store.jacket=6 in mineral wool'. Repeatable.")
     List<String> settings = new ArrayList<>();
 
     /** The rig with everything set. */

@@ -65,7 +65,10 @@ final class SideBySide {
                 "room at " + clock(before, before.morning().time()),
                 before.morning().room(),
                 after.morning().room());
-        temperature("lowest room of the night", before.lowestRoom().room(), after.lowestRoom().room());
+        temperature(
+                "lowest room of the night",
+                before.lowestRoom().room(),
+                after.lowestRoom().room());
         number(
                 "hours above " + Quantity.write(after.limit(), Dimension.TEMPERATURE, units, 3),
                 before.hoursAbove(),
@@ -73,14 +76,24 @@ final class SideBySide {
                 "h",
                 1);
         number("hours carried after the fire", before.hoursCarried(), after.hoursCarried(), "h", 1);
-        temperature("store, mean, in the morning", before.morning().storeMean(), after.morning().storeMean());
-        temperature("store, top, in the morning", before.morning().storeTop(), after.morning().storeTop());
+        temperature(
+                "store, mean, in the morning",
+                before.morning().storeMean(),
+                after.morning().storeMean());
+        temperature(
+                "store, top, in the morning",
+                before.morning().storeTop(),
+                after.morning().storeTop());
         temperature("hottest store of the run", hottestStore(before), hottestStore(after));
         mass("wood", before.wood(), after.wood());
         number("loads", before.loads(), after.loads(), "", 0);
         number("share of the fire into water", 100 * before.waterShare(), 100 * after.waterShare(), "%", 0);
-        energy("fire into water", before.ledger().meter("fire to water"), after.ledger().meter("fire to water"));
-        difference("least margin to boiling", before.boil().margin(), after.boil().margin());
+        energy(
+                "fire into water",
+                before.ledger().meter("fire to water"),
+                after.ledger().meter("fire to water"));
+        difference(
+                "least margin to boiling", before.boil().margin(), after.boil().margin());
         for (Night.ToBoil b : before.minutesToBoil()) {
             for (Night.ToBoil a : after.minutesToBoil()) {
                 if (a.pickup().equals(b.pickup())) {

@@ -67,7 +67,8 @@ final class StartChoice {
             }
         }
         if (Double.isNaN(top) != Double.isNaN(bottom)) {
-            throw Complaint.usage("--start gives only one end of the store.", "Give store top and store bottom, or store.");
+            throw Complaint.usage(
+                    "--start gives only one end of the store.", "Give store top and store bottom, or store.");
         }
         return new Given(room, top, bottom, building);
     }

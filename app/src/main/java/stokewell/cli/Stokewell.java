@@ -1,6 +1,5 @@
 package stokewell.cli;
 
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -25,7 +24,7 @@ import picocli.CommandLine.Spec;
             DefaultsVerb.class,
             KeysVerb.class,
             SchemaVerb.class,
-            CommandLine.HelpCommand.class
+            HelpVerb.class
         })
 final class Stokewell implements Runnable {
 

@@ -62,7 +62,8 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
             Path file = beside.toAbsolutePath().resolveSibling(own.file());
             if (!Files.exists(file)) {
                 throw Complaint.usage(
-                        beside.getFileName() + "  weather.file\n    There is no " + own.file() + " beside the rig file.",
+                        beside.getFileName() + "  weather.file\n    There is no " + own.file()
+                                + " beside the rig file.",
                         "Mend the name, or give --weather.");
             }
             return file(file, rig, surfaces);
@@ -82,8 +83,8 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         Outdoors own = rig.weather();
         LocalDate date = dateOf(own);
         Weather weather = Weather.day(range, own.wind(), own.sun(), site(rig.place()), date, surfaces);
-        String told = "plain day, " + told(range, units) + ", wind "
-                + Quantity.write(own.wind(), Dimension.SPEED, units, 2);
+        String told =
+                "plain day, " + told(range, units) + ", wind " + Quantity.write(own.wind(), Dimension.SPEED, units, 2);
         return new WeatherChoice(weather, told, date, Optional.empty(), List.of());
     }
 
@@ -125,8 +126,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         Site site = reading.site().orElse(home);
         double away = distance(site, home);
         if (away > FAR) {
-            notes.add(String.format(
-                    Locale.ROOT, "the weather was measured %.0f km from where the rig stands", away));
+            notes.add(String.format(Locale.ROOT, "the weather was measured %.0f km from where the rig stands", away));
         }
         for (WeatherFile.Note note : reading.notes()) {
             notes.add((note.row() > 0 ? "row " + note.row() + ": " : "") + note.what());
