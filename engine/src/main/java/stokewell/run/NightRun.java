@@ -56,16 +56,13 @@ public final class NightRun {
 
     /** Runs from the settled rig with some of it set as a person says it stands. */
     public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
-        long begun = System.nanoTime();
         Simulation sim = settled(rig, weather, ask);
         String start = startWords(weather, ask);
         if (!given.nothing()) {
             sim.replace(given.in(sim.plant(), sim.states()));
             start += "; then set as given";
         }
-        Night night = record(sim, weather, ask, start);
-        double millis = (System.nanoTime() - begun) * 1e-6;
-        return withMillis(night, millis);
+        return record(sim, weather, ask, start);
     }
 
     /** A simulation that stands, settled, at the start of the night. */
@@ -252,37 +249,5 @@ public final class NightRun {
         double days = Math.floor((until - t) / DayClock.DAY);
         double last = t + days * DayClock.DAY;
         return last >= from && last <= until ? last : Double.NaN;
-    }
-
-    private static Night withMillis(Night n, double millis) {
-        return new Night(
-                n.rig(),
-                n.weatherStart(),
-                n.from(),
-                n.until(),
-                n.start(),
-                n.morning(),
-                n.lowestRoom(),
-                n.limit(),
-                n.hoursAbove(),
-                n.hoursCarried(),
-                n.boil(),
-                n.boilingMinutes(),
-                n.steam(),
-                n.evaporated(),
-                n.headerLeft(),
-                n.wood(),
-                n.loads(),
-                n.waterShare(),
-                n.charge(),
-                n.minutesToBoil(),
-                n.flueBelowDew(),
-                n.hottestBody(),
-                n.drives(),
-                n.ledger(),
-                n.trace(),
-                n.events(),
-                n.counters(),
-                millis);
     }
 }

@@ -15,6 +15,7 @@ import stokewell.solve.Counters;
 import stokewell.solve.Integrator;
 import stokewell.solve.Rosenbrock;
 import stokewell.solve.State;
+import stokewell.solve.StepFailure;
 import stokewell.solve.Stepping;
 import stokewell.solve.Tolerances;
 
@@ -52,6 +53,9 @@ public final class Simulation {
     private List<Event> events;
     private Recorder recorder;
     private double lastLoadTime = Double.NaN;
+    private double doorsOpen = Double.NaN;
+    private double gainsNow = Double.NaN;
+    private double airNow = Double.NaN;
 
     /**
      * @param secondOfDay of the weather's start, t = 0
@@ -104,7 +108,7 @@ public final class Simulation {
         for (Latch latch : latches) latch.settle(x);
         stoker.setAir(secondOfDay(t));
         actuate(t);
-        restart();
+        start();
         begin();
     }
 
@@ -125,17 +129,30 @@ public final class Simulation {
         plant.people().power(clock.gains(secondOfDay(t)));
         stoker.setAir(secondOfDay(t));
         actuate(t);
-        restart();
+        start();
         begin();
     }
 
-    /** Finds the flows that belong to what has changed, then starts the integrator anew. */
+    /** Finds every unknown that must balance at once, after the states were given anew. */
+    private void start() {
+        findFlows();
+        integrator.restart(state);
+    }
+
+    /**
+     * Goes on after a switch or a load: pumps change the flows at once, nothing else jumps (the fire's gas hangs on states
+     * alone), so only the flows are found anew.
+     */
     private void restart() {
+        findFlows();
+        integrator.forget();
+    }
+
+    private void findFlows() {
         double[] x = network.columns(state.t, state.y);
         for (Circuit circuit : plant.circuits()) {
             state.y[circuit.flowState() - Wiring.OUTSIDE] = circuit.standingFlow(x);
         }
-        integrator.restart(state);
     }
 
     /** Closes the books so far and starts new ones. */
@@ -150,7 +167,7 @@ public final class Simulation {
         double[] x = network.columns(state.t, state.y);
         for (Latch latch : latches) latch.settle(x);
         actuate(state.t);
-        restart();
+        start();
         begin();
     }
 
@@ -193,9 +210,7 @@ public final class Simulation {
             double next = Math.min(until, state.t + clock.untilNext(now));
             double pause = stoker.pauseEnds();
             if (pause > state.t + 1e-6) next = Math.min(next, pause);
-            int fired = integrator.advance(state, next, step -> {
-                if (recorder != null) recorder.step(step, state.y);
-            });
+            int fired = advance(next);
             tick = fired < 0;
             if (fired >= 0) happen(fired);
         }
@@ -207,18 +222,49 @@ public final class Simulation {
         }
     }
 
+    /**
+     * Goes on to a time or a switch. Where bubbles and a check valve make the flow change a thousandfold within a hundredth
+     * of a kelvin, a step may leave it off its balance of pressures further than the next one can mend: then the flow is
+     * found anew and the run goes on from there. A failure after no further step is a failure.
+     */
+    private int advance(double until) {
+        double failed = Double.NEGATIVE_INFINITY;
+        while (true) {
+            try {
+                return integrator.advance(state, until, step -> {
+                    if (recorder != null) recorder.step(step, state.y);
+                });
+            } catch (StepFailure failure) {
+                if (state.t <= failed) throw failure;
+                failed = state.t;
+                start();
+            }
+        }
+    }
+
+    /** What the clock brings; the integrator starts anew only where something has changed. */
     private void tick(double now) {
-        plant.exchange().doors(clock.doorsOpen(now));
-        plant.people().power(clock.gains(now));
+        double doors = clock.doorsOpen(now);
+        double gains = clock.gains(now);
+        boolean changed = doors != doorsOpen || gains != gainsNow;
+        doorsOpen = doors;
+        gainsNow = gains;
+        plant.exchange().doors(doors);
+        plant.people().power(gains);
         if (plant.rig().habit() instanceof Habit.Clock c) {
             for (Habit.Load load : c.loads()) {
                 double apart = Math.abs(load.at() - now);
-                if (Math.min(apart, DayClock.DAY - apart) < 1e-3) load(load.mass());
+                if (Math.min(apart, DayClock.DAY - apart) < 1e-3) {
+                    load(load.mass());
+                    changed = true;
+                }
             }
         }
-        stoker.setAir(now);
-        actuate(state.t);
-        restart();
+        double open = stoker.setAir(now);
+        changed |= Double.compare(open, airNow) != 0;
+        airNow = open;
+        changed |= actuate(state.t);
+        if (changed) restart();
     }
 
     private void load(double mass) {
@@ -248,13 +294,16 @@ public final class Simulation {
         restart();
     }
 
-    private void actuate(double t) {
+    /** Runs and stops what the latches and hours say; true if anything changed. */
+    private boolean actuate(double t) {
         double now = secondOfDay(t);
+        boolean changed = false;
         for (int i = 0; i < running.length; i++) {
             Driven d = plant.driven().get(i);
             boolean on = d.called(now);
             d.run(on);
             if (on == running[i]) continue;
+            changed = true;
             running[i] = on;
             if (on) {
                 starts[i]++;
@@ -265,6 +314,7 @@ public final class Simulation {
             events.add(new Event.Switched(t, d.name(), on));
             if (recorder != null) recorder.running(i, on);
         }
+        return changed;
     }
 
     /** The books since the run was placed, checked. */

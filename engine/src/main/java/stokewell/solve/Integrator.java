@@ -77,6 +77,14 @@ public final class Integrator {
         fresh = true;
     }
 
+    /**
+     * To be called after the equations have jumped where the algebraic unknowns did not, or the caller has already given
+     * them their new values: only forgets what the controller knows of the past.
+     */
+    public void forget() {
+        fresh = true;
+    }
+
     /** What it has cost so far. */
     public Counters counters() {
         return step.count(steps, rejected, events, algebraic);

@@ -44,7 +44,9 @@ final class Long {
         Season s = null;
         double best = 1e9;
         for (int k = 0; k < reps; k++) {
+            long t0 = System.nanoTime();
             s = SeasonRun.run(rig, w, ask, x -> true);
+            s = s.timed((System.nanoTime() - t0) * 1e-6);
             best = Math.min(best, s.solveMillis());
         }
         int starts = s.drives().stream().mapToInt(Night.Drive::starts).sum();

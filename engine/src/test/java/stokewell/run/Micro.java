@@ -82,7 +82,7 @@ final class Micro {
             double[] p = new double[x.length];
             double[] v = new double[4000];
             java.util.TreeMap<String, double[]> by = new java.util.TreeMap<>();
-            for (Part part : n.wiring().parts()) {
+            for (Part part : n.parts()) {
                 double fl = time(() -> part.flows(x, p), 20000), sl = time(() -> part.slopes(x, v), 20000);
                 double[] e = by.computeIfAbsent(part.getClass().getSimpleName(), q -> new double[3]);
                 e[0] += fl;
