@@ -31,6 +31,9 @@ public final class Simulation {
     /** Error allowed in a temperature in one step, K. Chosen so that answers hold to 0.05 K: docs/how-exact.md. */
     public static final double TOLERANCE = 1e-2;
 
+    /** First step after wood is laid on, s: the fire stands still at first and then catches. */
+    private static final double AFTER_LOAD = 20;
+
     private final Plant plant;
     private final Network network;
     private final Integrator integrator;
@@ -143,9 +146,9 @@ public final class Simulation {
      * Goes on after a switch or a load: pumps change the flows at once, nothing else jumps (the fire's gas hangs on states
      * alone), so only the flows are found anew.
      */
-    private void restart() {
+    private void restart(boolean loaded) {
         findFlows();
-        integrator.forget();
+        integrator.forget(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
     }
 
     private void findFlows() {
@@ -247,6 +250,7 @@ public final class Simulation {
         double doors = clock.doorsOpen(now);
         double gains = clock.gains(now);
         boolean changed = doors != doorsOpen || gains != gainsNow;
+        boolean loaded = false;
         doorsOpen = doors;
         gainsNow = gains;
         plant.exchange().doors(doors);
@@ -256,15 +260,15 @@ public final class Simulation {
                 double apart = Math.abs(load.at() - now);
                 if (Math.min(apart, DayClock.DAY - apart) < 1e-3) {
                     load(load.mass());
-                    changed = true;
+                    loaded = true;
                 }
             }
         }
         double open = stoker.setAir(now);
         changed |= Double.compare(open, airNow) != 0;
         airNow = open;
-        changed |= actuate(state.t);
-        if (changed) restart();
+        changed |= actuate(state.t) || loaded;
+        if (changed) restart(loaded);
     }
 
     private void load(double mass) {
@@ -291,7 +295,7 @@ public final class Simulation {
             stoker.bank(secondOfDay(state.t));
             events.add(new Event.AirSet(state.t, stoker.setAir(secondOfDay(state.t))));
         }
-        restart();
+        restart(fired == latches.size());
     }
 
     /** Runs and stops what the latches and hours say; true if anything changed. */
