@@ -31,6 +31,9 @@ public final class Simulation {
     /** Error allowed in a temperature in one step, K. Chosen so that answers hold to 0.05 K: docs/how-exact.md. */
     public static final double TOLERANCE = 1e-2;
 
+    /** Less room than this in the firebox is no room for a stick, kg. */
+    private static final double LEAST_LOAD = 0.05;
+
     private final Plant plant;
     private final Network network;
     private final Integrator integrator;
@@ -267,8 +270,13 @@ public final class Simulation {
         if (changed) restart();
     }
 
-    private void load(double mass) {
+    private void load(double wanted) {
         double[] x = network.columns(state.t, state.y);
+        double mass = Math.min(wanted, stoker.fits(x));
+        if (mass < LEAST_LOAD) {
+            stoker.skipped(state.t);
+            return;
+        }
         if (stoker.skips(x)) {
             events.add(new Event.Skipped(state.t, x[plant.store()[0]]));
             stoker.skipped(state.t);
