@@ -83,7 +83,9 @@ final class Settle {
                 for (int j = 0; j < gamma.length; j++) step -= gamma[j] * (dx[j][k] + df[j][k]);
                 // no node may leap further than a season could move it
                 step = Math.max(-15, Math.min(15, step));
-                next[node[k]] = Math.max(COLDEST, Math.min(HOTTEST, x[k] + step));
+                // a fire may stand in the stove when the day begins: what the day itself leaves is never too hot
+                double hottest = Math.max(HOTTEST, after[node[k]]);
+                next[node[k]] = Math.max(COLDEST, Math.min(hottest, x[k] + step));
             }
             sim.replace(next);
         }

@@ -34,6 +34,9 @@ public final class Simulation {
     /** First step after wood is laid on, s: the fire stands still at first and then catches. */
     private static final double AFTER_LOAD = 20;
 
+    /** Less room than this in the firebox is no room for a stick, kg. */
+    private static final double LEAST_LOAD = 0.05;
+
     private final Plant plant;
     private final Network network;
     private final Integrator integrator;
@@ -271,8 +274,13 @@ public final class Simulation {
         if (changed) restart(loaded);
     }
 
-    private void load(double mass) {
+    private void load(double wanted) {
         double[] x = network.columns(state.t, state.y);
+        double mass = Math.min(wanted, stoker.fits(x));
+        if (mass < LEAST_LOAD) {
+            stoker.skipped(state.t);
+            return;
+        }
         if (stoker.skips(x)) {
             events.add(new Event.Skipped(state.t, x[plant.store()[0]]));
             stoker.skipped(state.t);
