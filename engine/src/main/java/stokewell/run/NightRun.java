@@ -51,7 +51,18 @@ public final class NightRun {
 
     /** Runs. The weather must have been made for {@link Compiler#surfaces} of the rig. */
     public static Night run(Rig rig, Weather weather, Ask ask) {
-        return record(settled(rig, weather, ask), weather, ask, startWords(weather, ask));
+        return run(rig, weather, ask, Given.NOTHING);
+    }
+
+    /** Runs from the settled rig with some of it set as a person says it stands. */
+    public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
+        Simulation sim = settled(rig, weather, ask);
+        String start = startWords(weather, ask);
+        if (!given.nothing()) {
+            sim.replace(given.in(sim.plant(), sim.states()));
+            start += "; then set as given";
+        }
+        return record(sim, weather, ask, start);
     }
 
     /** A simulation that stands, settled, at the start of the night. */

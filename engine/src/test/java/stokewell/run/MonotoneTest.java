@@ -29,13 +29,7 @@ class MonotoneTest {
     private static double morning(Rig rig) {
         LocalDateTime from = LocalDateTime.of(2023, 1, 16, 8, 0);
         NightRun.Ask ask = new NightRun.Ask(
-                from,
-                from.plusDays(1),
-                LocalTime.of(7, 30),
-                LocalTime.of(16, 0),
-                283.15,
-                1800,
-                Simulation.TOLERANCE);
+                from, from.plusDays(1), LocalTime.of(7, 30), LocalTime.of(16, 0), 283.15, 1800, Simulation.TOLERANCE);
         return NightRun.run(rig, RandomRunsTest.weather(rig), ask).morning().room();
     }
 
@@ -114,7 +108,8 @@ class MonotoneTest {
                             r.floor(),
                             r.windows(),
                             r.doors(),
-                            new Room.Leakage(0.5 * r.leakage().at50Pa(), r.leakage().shelter()),
+                            new Room.Leakage(
+                                    0.5 * r.leakage().at50Pa(), r.leakage().shelter()),
                             r.contents(),
                             r.gains()));
         });
