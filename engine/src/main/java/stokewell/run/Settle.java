@@ -15,7 +15,7 @@ import stokewell.network.Network;
 final class Settle {
 
     /** Change from day to day that counts as settled, K, greatest over the heat nodes. */
-    static final double SETTLED = 0.02;
+    static final double SETTLED = 0.004;
 
     private static final int DEPTH = 6;
     private static final int MOST = 40;

@@ -29,7 +29,7 @@ import stokewell.solve.Tolerances;
 public final class Simulation {
 
     /** Error allowed in a temperature in one step, K. Chosen so that answers hold to 0.05 K: docs/how-exact.md. */
-    public static final double TOLERANCE = 2e-3;
+    public static final double TOLERANCE = 1e-2;
 
     private final Plant plant;
     private final Network network;
