@@ -122,6 +122,7 @@ public final class Simulation {
     void rewind(double t) {
         stoker.shift(t - state.t);
         state.t = t;
+        topUp();
         begin();
     }
 
@@ -130,6 +131,7 @@ public final class Simulation {
         state = new State(t, other.state.y.clone(), new double[network.sums()]);
         for (int i = 0; i < latches.size(); i++)
             latches.get(i).set(other.latches.get(i).closed());
+        topUp();
         stoker.take(other.stoker, t - other.state.t);
         plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
         plant.people().power(clock.gains(secondOfDay(t)));
@@ -159,6 +161,18 @@ public final class Simulation {
         for (Circuit circuit : plant.circuits()) {
             state.y[circuit.flowState() - Wiring.OUTSIDE] = circuit.standingFlow(x);
         }
+    }
+
+    /**
+     * Fills header and pickups, as somebody does before a day begins. A rig that boils would else boil dry while it settles,
+     * and its night would show no boiling at all.
+     */
+    private void topUp() {
+        if (plant.header() < 0) return;
+        double[] full = network.start();
+        int header = Plant.state(plant.header());
+        state.y[header] = full[header];
+        for (int wet : plant.wet()) state.y[Plant.state(wet)] = full[Plant.state(wet)];
     }
 
     /** Closes the books so far and starts new ones. */
