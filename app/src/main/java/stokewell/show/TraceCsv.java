@@ -1,6 +1,7 @@
 package stokewell.show;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
 import java.io.Writer;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -12,7 +13,7 @@ public final class TraceCsv {
     private TraceCsv() {}
 
     /** @param start moment of the run's t = 0 */
-    public static void write(Trace trace, LocalDateTime start, Writer out) {
+    public static void write(Trace trace, LocalDateTime start, Writer out) throws IOException {
         CsvWriter csv = CsvWriter.builder().build(out);
         List<String> names = trace.names();
         String[] row = new String[names.size() + 1];
@@ -27,5 +28,6 @@ public final class TraceCsv {
             }
             csv.writeRecord(row);
         }
+        csv.flush();
     }
 }
