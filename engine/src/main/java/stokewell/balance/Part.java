@@ -15,4 +15,9 @@ public interface Part {
 
     /** Adds the derivatives of those flows into the slots that the part asked {@link Wiring} for. */
     void slopes(double[] x, double[] v);
+
+    /** Whether the slopes are the same at every x and in every mode, so that they need be asked for only once. */
+    default boolean steadySlopes() {
+        return false;
+    }
 }

@@ -28,6 +28,11 @@ public final class Supply implements Part {
     }
 
     @Override
+    public boolean steadySlopes() {
+        return true;
+    }
+
+    @Override
     public void flows(double[] x, double[] p) {
         if (power == 0) return;
         for (int i = 0; i < node.length; i++) p[node[i]] += share[i] * power;

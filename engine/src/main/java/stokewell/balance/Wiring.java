@@ -48,8 +48,7 @@ public final class Wiring {
     private final Map<Long, Integer> slots = new HashMap<>();
     private final List<long[]> slotPlaces = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
-    private final Conduction conduction = new Conduction();
-    private final Drives drives = new Drives();
+    private final Linear linear = new Linear();
 
     /** A heat node of this capacity, J/K, K to begin with. */
     public int node(String name, double capacity, double start) {
@@ -114,31 +113,46 @@ public final class Wiring {
 
     /** A conductance between two nodes, W/K. */
     public void conduct(int a, int b, double conductance) {
-        if (conductance == 0) return;
-        conduction.between(this, a, b, conductance);
+        linear.add(a, a, -conductance);
+        linear.add(a, b, conductance);
+        linear.add(b, a, conductance);
+        linear.add(b, b, -conductance);
     }
 
     /** A conductance between two nodes whose flow from the first to the second is read by a meter. */
     public void conductMetered(int a, int b, int meter, double conductance) {
-        if (conductance == 0) return;
-        conduction.metered(this, a, b, meter, conductance);
+        conduct(a, b, conductance);
+        linear.add(meter, a, conductance);
+        linear.add(meter, b, -conductance);
     }
 
     /** A conductance from a node to a signal; what flows is booked in an account. */
     public void conduct(int node, int account, int signal, double conductance) {
-        if (conductance == 0) return;
-        conduction.outside(this, node, account, signal, conductance);
+        linear.add(node, node, -conductance);
+        linear.add(node, signal, conductance);
+        linear.add(account, node, conductance);
+        linear.add(account, signal, -conductance);
     }
 
     /** A conductance to a temperature that never changes; what flows is booked in an account. */
     public void conductToFixed(int node, int account, double temperature, double conductance) {
-        if (conductance == 0) return;
-        conduction.fixed(this, node, account, temperature, conductance);
+        linear.add(node, node, -conductance);
+        linear.constant(node, conductance * temperature);
+        linear.add(account, node, conductance);
+        linear.constant(account, -conductance * temperature);
     }
 
     /** What a signal brings into a node, booked in an account as heat that came in: factor times signal, W. */
     public void drive(int node, int account, int signal, double factor) {
-        if (factor != 0) drives.add(this, node, account, signal, factor);
+        linear.add(node, signal, factor);
+        linear.add(account, signal, -factor);
+    }
+
+    /** A rate state that follows a point between two columns with a first-order lag, s; share 0 is at a, 1 at b. */
+    public void follow(int reading, int a, int b, double share, double lag) {
+        linear.add(reading, reading, -1 / lag);
+        linear.add(reading, a, (1 - share) / lag);
+        linear.add(reading, b, share / lag);
     }
 
     /** Adds a part. */
@@ -146,13 +160,11 @@ public final class Wiring {
         parts.add(part);
     }
 
-    /** Every part, plain conduction first. */
+    /** Every part, the linear one first. To be asked once, when all is wired. */
     public List<Part> parts() {
         List<Part> all = new ArrayList<>();
-        conduction.seal();
-        drives.seal();
-        all.add(conduction);
-        all.add(drives);
+        linear.seal(this);
+        all.add(linear);
         all.addAll(parts);
         return all;
     }

@@ -6,8 +6,8 @@ import stokewell.balance.Wiring;
 /**
  * Fuel bed, firebox, flue pass, connector, chimney and draft, in one part because each moment of them hangs on all.
  *
- * <p>States: raw wood (just laid on, heating through), fuel water, volatiles, char, kg; the firebox gas temperature and the
- * air flow solve algebraic equations. In short:
+ * <p>States: raw wood (just laid on, heating through), fuel water, volatiles, char, kg; the air flow, kg/s;
+ * the firebox gas temperature solves an algebraic equation. In short:
  *
  * <ul>
  *   <li>raw wood passes on to water, volatiles and char with the time it takes to catch;
@@ -22,12 +22,19 @@ import stokewell.balance.Wiring;
  * Well-stirred furnace: Hottel and Sarofim, Radiative Transfer (1967), ch. 14. Draft: EN 13384-1's hydrostatic term. The
  * rates of drying, release and burn-out and the smoke shares are common practice, no source; their time constants by the
  * form of wood are in {@link Burn}.
+ *
+ * <p>The air flow follows the draft with the time in which the gas in the flue is renewed. Taken as following at once, fire
+ * and draft feed each other: at the edge between smouldering and burning the equations then have no answer, or three.
  */
 public final class Fire implements Part {
 
     private static final double SIGMA = 5.670374e-8;
     /** Bed mass at which half of its full radiating face is there, kg. */
     private static final double HALF_BED = 0.4;
+    /** Radiation is that of no colder gas than this, K: the fourth power would have a second, negative answer. */
+    private static final double COLDEST = 150;
+    /** In which the gas in a flue is renewed, s: 0.1 m3 at 0.01 kg/s and 0.6 kg/m3 is 6 s. Common practice, no source. */
+    private static final double RENEWAL = 6;
     /** Smooths the square root of draft through zero, Pa. */
     private static final double DRAFT_BLUR = 0.3;
 
@@ -349,7 +356,7 @@ public final class Fire implements Part {
         rv = phi * rv0;
         rc = phi * rc0;
         release = rv * burn.heatOfVolatiles() + rc * burn.heatOfChar();
-        double z = tg / 700;
+        double z = Math.max(tg, COLDEST) / 700;
         z *= z;
         z *= z;
         cold = 1 / (1 + z);
@@ -397,7 +404,8 @@ public final class Fire implements Part {
         return -(1 - size.inletLeak) * (1 - damperLeast) * 0.5 / (r * Math.sqrt(r)) * 4 / damperBand;
     }
 
-    private double surfaceCoefficient(Surface s, double tg, double t) {
+    private double surfaceCoefficient(Surface s, double gasNow, double t) {
+        double tg = Math.max(gasNow, COLDEST);
         return s.emissivity * glow * SIGMA * (tg * tg + t * t) * (tg + t) + s.convection;
     }
 
@@ -434,7 +442,7 @@ public final class Fire implements Part {
         p[at.smokeAccount] += smoke;
         p[at.releaseMeter] += release;
         p[at.steamFromFuelMeter] += rw;
-        p[at.air] += pull - x[at.air];
+        p[at.air] += (pull - x[at.air]) / RENEWAL;
     }
 
     @Override
@@ -473,9 +481,10 @@ public final class Fire implements Part {
             double dqdh = series * series * span;
             double u = h * series * s.area;
             double es = s.emissivity * glow * SIGMA;
-            double both = tg + t;
-            double squares = tg * tg + t * t;
-            double dG = u + dqdh * es * (2 * tg * both + squares);
+            double shining = Math.max(tg, COLDEST);
+            double both = shining + t;
+            double squares = shining * shining + t * t;
+            double dG = u + (tg > COLDEST ? dqdh * es * (2 * tg * both + squares) : 0);
             double dT = -u + dqdh * es * (2 * t * both + squares);
             double perGlow = dqdh * s.emissivity * SIGMA * squares * both;
             double dV = perGlow * dGlowV;
@@ -525,7 +534,7 @@ public final class Fire implements Part {
         row[O] -= logDraft * size.draftFactor / (out * out);
         row[B] += logResistance * 2 * size.inletResistance / (opening * opening * opening) * openingSlope(x[at.body]);
         row[A] -= 1;
-        scatter(v, slotAir, row, 1);
+        scatter(v, slotAir, row, 1 / RENEWAL);
     }
 
     private void gradients(double[] x) {
@@ -580,7 +589,7 @@ public final class Fire implements Part {
             dRw[G] = 0;
         }
         double z = (1 - cold) / cold;
-        double dCold = -cold * cold * 4 * z / tg;
+        double dCold = tg > COLDEST ? -cold * cold * 4 * z / tg : 0;
         for (int i = 0; i <= A; i++) {
             dRelease[i] = dRv[i] * qv + dRc[i] * qc;
             dFlow[i] = dRv[i] + dRc[i] + dRw[i];

@@ -25,6 +25,9 @@ public final class Circuit implements Part {
     /** Resistance of a shut check valve, Pa per kg/s: what weeps through it at 100 Pa carries 0.2 W/K. */
     private static final double SHUT = 2e6;
 
+    /** Keeps the slope of the axis of the resistance finite at standstill, kg/s. */
+    private static final double TRICKLE = 1e-5;
+
     /** No flow in these rigs is greater, kg/s. */
     private static final double GREATEST = 50;
 
@@ -45,8 +48,9 @@ public final class Circuit implements Part {
      *
      * @param laminar      Pa per kg/s of laminar flow at the reference viscosity
      * @param viscosity    viscosity over the reference viscosity against temperature
-     * @param rest         the remaining pressure loss against |m|, Pa
-     * @param pump         pump head against m, Pa; null where there is none
+     * @param rest         the remaining pressure loss, Pa, against the {@link #place} of |m|; never below zero
+     * @param pump         null where there is none
+     * @param speed        of the pump, share of full speed
      * @param checkValve   opening pressure, Pa; NaN where there is none
      * @param specificHeat of the fluid, J/(kg K)
      */
@@ -55,7 +59,8 @@ public final class Circuit implements Part {
             double laminar,
             Curve viscosity,
             Curve rest,
-            Curve pump,
+            PumpCurve pump,
+            double speed,
             double checkValve,
             double specificHeat) {}
 
@@ -189,6 +194,20 @@ public final class Circuit implements Part {
         return flow;
     }
 
+    /**
+     * Where a flow, kg/s, stands on the axis of {@link Hydraulics#rest}: its root, so that it is drawn finest at a trickle. A
+     * thin pipe turns turbulent within grams, a wide one within kilograms; even spacing in kg/s would miss the thin one's
+     * bend and make its resistance fall where it rises.
+     */
+    public static double place(double flow) {
+        return Math.sqrt(flow + TRICKLE);
+    }
+
+    /** The flow at a {@link #place}. */
+    public static double flowAt(double place) {
+        return place * place - TRICKLE;
+    }
+
     /** Forward part of a flow that is blurred through zero. */
     public static double forward(double m) {
         return 0.5 * (m + Math.sqrt(m * m + BLUR * BLUR));
@@ -218,18 +237,20 @@ public final class Circuit implements Part {
         for (int i = 0; i < riseNode.length; i++) sum -= rise[i] * (hydraulics.density.at(x[riseNode[i]]) - 1000);
         sum *= G;
         if (bubbles != null) sum += lift(x[bubbles.pickup]);
-        if (pumping) sum += hydraulics.pump.at(m);
+        if (pumping) sum += hydraulics.pump.head(m, hydraulics.speed);
+        double rest = hydraulics.rest.at(place(Math.abs(m)));
         sum -= resistanceFactor
-                * (hydraulics.laminar * hydraulics.viscosity.at(x[viscosityNode]) * m
-                        + (m < 0 ? -hydraulics.rest.at(-m) : hydraulics.rest.at(m)));
+                * (hydraulics.laminar * hydraulics.viscosity.at(x[viscosityNode]) * m + (m < 0 ? -rest : rest));
         return sum - check(m);
     }
 
     private double pressureSlope(double[] x, double m) {
         double thick = hydraulics.viscosity.at(x[viscosityNode]);
-        double dp =
-                -resistanceFactor * (hydraulics.laminar * thick + hydraulics.rest.slope(Math.abs(m))) - checkSlope(m);
-        return pumping ? dp + hydraulics.pump.slope(m) : dp;
+        double size = Math.abs(m);
+        double at = place(size);
+        double rest = hydraulics.rest.slope(at) / (2 * at);
+        double dp = -resistanceFactor * (hydraulics.laminar * thick + rest) - checkSlope(m);
+        return pumping ? dp + hydraulics.pump.headSlope(m, hydraulics.speed) : dp;
     }
 
     /** A straight weep when shut, saturating at the opening pressure when open; one slope through zero. */

@@ -4,8 +4,8 @@ package stokewell.matter;
  * Air of rooms and weather.
  *
  * <p>Density is that of an ideal gas; viscosity (Sutherland) and conductivity are those of the US Standard Atmosphere
- * 1976; specific heat is that of the ideal mixture, fitted by NASA's polynomials. Range 200 to 1500 K. Conductivities in
- * other tables differ from this one by up to 2.5 %.
+ * 1976; specific heat is that of the ideal mixture, fitted by NASA's polynomials. Range 200 to 1500 K. Conductivities
+ * in other tables differ from this one by up to 2.5 %.
  *
  * <p>Temperatures in K, pressures in Pa.
  */

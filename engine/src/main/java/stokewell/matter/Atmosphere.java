@@ -9,12 +9,12 @@ public final class Atmosphere {
 
     private Atmosphere() {}
 
-    /** Pressure, Pa. @param altitude geopotential height over the sea, m, -500 to 11000 */
+    /** Pressure, Pa. @param altitude geopotential height over the sea, m, -2000 to 11000 */
     public static double pressure(double altitude) {
         return SEA_LEVEL_PRESSURE * Math.pow(1 - 2.25577e-5 * altitude, 5.25588);
     }
 
-    /** Temperature, K. @param altitude geopotential height over the sea, m, -500 to 11000 */
+    /** Temperature, K. @param altitude geopotential height over the sea, m, -2000 to 11000 */
     public static double temperature(double altitude) {
         return SEA_LEVEL_TEMPERATURE - LAPSE * altitude;
     }

@@ -5,9 +5,9 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * A function drawn once on even spacing and read many times: piecewise cubic, value and slope continuous.
  *
- * <p>Slopes at the nodes are five-point differences, so that the error falls with the fourth power of the spacing: water
- * from 0 to 150 °C in 75 intervals keeps every property to 1e-5 of itself. Beyond its ends the curve goes on straight.
- * Immutable; reading allocates nothing.
+ * <p>Slopes at the nodes are five-point differences, so that the error falls with the fourth power of the spacing:
+ * water from 0 to 150 °C in 75 intervals keeps every property to 1e-5 of itself. Beyond its ends the curve goes on
+ * straight. Immutable; reading allocates nothing.
  */
 public final class Curve {
 

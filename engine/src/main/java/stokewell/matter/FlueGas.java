@@ -4,9 +4,10 @@ package stokewell.matter;
  * The gas that a kilogram of fuel as fired leaves when it burns completely, and how that gas behaves.
  *
  * <p>Amounts are mol per kg of fuel as fired (water included). Nitrogen is that of air with its argon, molar mass
- * 28.15 g/mol. Ideal mixture: specific heat and enthalpy add by amount; viscosity mixes by Wilke (1950), conductivity by
- * Wassiljewa with Wilke's factors (Mason and Saxena 1958). Against air at 300 to 1000 K these come within 3 %. Range 250
- * to 2500 K; no dissociation, which matters above 2000 K only. Temperatures in K.
+ * 28.15 g/mol. Ideal mixture: specific heat and enthalpy add by amount; viscosity mixes by Wilke (1950), conductivity
+ * by Wassiljewa with Wilke's factors (Mason and Saxena 1958). Against air at 300 to 1000 K viscosity comes
+ * within 3 %, conductivity within 6 %. Range 250 to 2500 K; no dissociation, which matters above 2000 K only.
+ * Temperatures in K.
  *
  * @param carbonDioxide mol/kg
  * @param oxygen        mol/kg
@@ -20,7 +21,9 @@ public record FlueGas(double carbonDioxide, double oxygen, double water, double 
     private static final double OXYGEN_IN_AIR = 0.2314;
     private static final double REFERENCE = 298.15;
 
-    /** Siegert's coefficient of wood for oxygen readings, and the oxygen of fresh air that it is paired with, per cent. */
+    /**
+     * Siegert's coefficient of wood for oxygen readings, and the oxygen of fresh air that it is paired with, per cent.
+     */
     private static final double SIEGERT_WOOD = 0.765;
 
     private static final double SIEGERT_AIR = 21;
@@ -119,7 +122,11 @@ public record FlueGas(double carbonDioxide, double oxygen, double water, double 
         return nitrogen / (amount() - water);
     }
 
-    /** Temperature at which water begins to condense, K. Acids of wood smoke may condense some degrees warmer. @param p Pa */
+    /**
+     * Temperature at which water begins to condense, K. Acids of wood smoke may condense some degrees warmer.
+     *
+     * @param p Pa
+     */
     public double dewPoint(double p) {
         return If97.saturationTemperature(p * waterWet());
     }

@@ -3,15 +3,16 @@ package stokewell.matter;
 /**
  * The gases that make air and flue gas.
  *
- * <p>Specific heat and enthalpy: NASA seven-coefficient polynomials as in GRI-Mech 3.0 (1999), 200 to 3500 K. Viscosity and
- * conductivity of N2, O2 and CO2: Sutherland forms with the constants of White, Viscous Fluid Flow, tables 1-2 and 1-3
- * (from memory; stated there as 2 to 4 % to 1500 K). Water vapour: dilute limits of IAPWS R12-08 and R15-11.
+ * <p>Specific heat and enthalpy: NASA seven-coefficient polynomials as in GRI-Mech 3.0 (1999) for O2, CO2 and H2O, 200
+ * to 3500 K; N2 from the later NASA fit (TPIS 1978), since the older one is 0.3 % low at room temperature. Viscosity
+ * and conductivity of N2, O2 and CO2: Sutherland forms with the constants of White, Viscous Fluid Flow, tables 1-2 and
+ * 1-3 (from memory; stated there as 2 to 4 % to 1500 K). Water vapour: dilute limits of IAPWS R12-08 and R15-11.
  */
 enum Gas {
     // spotless:off
     N2(28.0134e-3, 1.663e-5, 107, 0.0242, 150,
-        new double[] {3.298677, 1.4082404e-3, -3.963222e-6, 5.641515e-9, -2.444854e-12, -1020.8999},
-        new double[] {2.92664, 1.4879768e-3, -5.68476e-7, 1.0097038e-10, -6.753351e-15, -922.7977}),
+        new double[] {3.53100528, -1.23660987e-4, -5.02999437e-7, 2.43530612e-9, -1.40881235e-12, -1046.97628},
+        new double[] {2.95257637, 1.39690057e-3, -4.92631691e-7, 7.86010367e-11, -4.60755321e-15, -923.948688}),
     O2(31.9988e-3, 1.919e-5, 139, 0.0244, 240,
         new double[] {3.78245636, -2.99673416e-3, 9.84730201e-6, -9.68129509e-9, 3.24372837e-12, -1063.94356},
         new double[] {3.28253784, 1.48308754e-3, -7.57966669e-7, 2.09470555e-10, -2.16717794e-14, -1088.45772}),

@@ -3,11 +3,11 @@ package stokewell.matter;
 /**
  * Propylene glycol in water, without inhibitors.
  *
- * <p>Source: Melinder, Thermophysical Properties of Aqueous Solutions Used as Secondary Working Fluids, KTH Stockholm 2007
- * (also IIR 2010): polynomials in mass fraction and temperature round 30.7031 % and 32.7083 °C. The coefficients were read
- * in two open reproductions of that table, not in the book. Range: mass fraction 0 to 0.6, from the freezing point to
- * 100 °C. At mass fraction 0 they come within 0.1 % (density), 0.5 % (specific heat), 2 % (conductivity) and 4 %
- * (viscosity) of water; inhibited commercial mixtures differ from them by a few per cent.
+ * <p>Source: Melinder, Thermophysical Properties of Aqueous Solutions Used as Secondary Working Fluids, KTH Stockholm
+ * 2007 (also IIR 2010): polynomials in mass fraction and temperature round 30.7031 % and 32.7083 °C. The coefficients
+ * were read in two open reproductions of that table, not in the book. Range: mass fraction 0 to 0.6, from the freezing
+ * point to 100 °C. At mass fraction 0 they come within 0.1 % (density), 0.5 % (specific heat), 2 % (conductivity) and 4
+ * % (viscosity) of water; inhibited commercial mixtures differ from them by a few per cent.
  *
  * <p>Mass fraction is kg glycol / kg mixture; temperatures in K.
  */
@@ -78,7 +78,11 @@ public final class Glycol {
         return 1e-3 * Math.exp(polynomial(VISCOSITY, massFraction, t));
     }
 
-    /** Temperature at which the first ice forms, K; below it is slush, not yet a solid plug. @param massFraction 0 to 0.6 */
+    /**
+     * Temperature at which the first ice forms, K; below it is slush, not yet a solid plug.
+     *
+     * @param massFraction 0 to 0.6
+     */
     public static double freezingPoint(double massFraction) {
         return 273.15 + polynomial(FREEZING, massFraction, 273.15);
     }

@@ -3,10 +3,10 @@ package stokewell.matter;
 /**
  * IAPWS Industrial Formulation 1997 for water and steam: regions 1 (liquid), 2 (steam) and 4 (saturation).
  *
- * <p>Source: IAPWS R7-97(2012), equations 7, 11, 15 to 17, 30, 31. The release's check tables 5, 7, 15, 35 and 36 are met
- * to every printed digit. Region 1 holds from 273.15 to 623.15 K and up to 100 MPa; region 2 up to 1073.15 K; region 4
- * from 273.15 to 647.096 K. Nothing is checked and nothing is clamped: close outside its bounds region 1 goes on smoothly
- * into superheated and supercooled liquid.
+ * <p>Source: IAPWS R7-97(2012), equations 7, 11, 15 to 17, 30, 31. The release's check tables 5, 7, 15, 35 and 36 are
+ * met to every printed digit. Region 1 holds from 273.15 to 623.15 K and up to 100 MPa; region 2 up to 1073.15 K;
+ * region 4 from 273.15 to 647.096 K. Nothing is checked and nothing is clamped: close outside its bounds region 1 goes
+ * on smoothly into superheated and supercooled liquid.
  *
  * <p>Pressure in Pa, temperature in K, specific quantities in J, kg, m3.
  */
@@ -133,7 +133,12 @@ public final class If97 {
         return Math.sqrt(R * t * gp * gp / (mixed * mixed / (x * x * gamma1(pi, tau, 0, 2)) - gamma1(pi, tau, 2, 0)));
     }
 
-    /** Temperature of liquid, K, from the backward equation; within 25 mK of the forward one. @param p Pa @param h J/kg */
+    /**
+     * Temperature of liquid, K, from the backward equation; within 25 mK of the forward one.
+     *
+     * @param p Pa
+     * @param h J/kg
+     */
     public static double liquidTemperature(double p, double h) {
         double pi = p / 1e6;
         double eta = h / 2500e3 + 1;
@@ -206,7 +211,10 @@ public final class If97 {
         return (sum - Math.sqrt(sum * sum - 4 * (N4[8] + N4[9] * d))) / 2;
     }
 
-    /** Derivative of the Gibbs function of region 1, dp times by reduced pressure and dt times by reciprocal temperature. */
+    /**
+     * Derivative of the Gibbs function of region 1, dp times by reduced pressure and dt times by reciprocal
+     * temperature.
+     */
     private static double gamma1(double pi, double tau, int dp, int dt) {
         double sum = 0;
         for (int i = 0; i < N1.length; i++) {

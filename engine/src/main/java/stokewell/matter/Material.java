@@ -29,7 +29,7 @@ public record Material(String name, double conductivity, double density, double 
     private static final List<Entry> LIBRARY = List.of(
         of("xps", 0.034, 35, 1450, "extruded polystyrene", "pink board", "blue board"),        // D
         of("eps", 0.036, 20, 1450, "expanded polystyrene", "polystyrene", "bead board"),       // D
-        of("pir", 0.024, 32, 1400, "polyiso", "polyisocyanurate"),                             // D, aged foil-faced board
+        of("pir", 0.024, 32, 1400, "polyiso", "polyisocyanurate"),                   // D, aged foil-faced board
         of("pur", 0.028, 35, 1400, "polyurethane", "spray foam"),                              // C
         of("mineral wool", 0.038, 40, 1030, "rock wool", "stone wool", "rockwool"),            // B
         of("glass wool", 0.040, 16, 1030, "fibreglass", "fiberglass"),                         // B
@@ -37,7 +37,7 @@ public record Material(String name, double conductivity, double density, double 
         of("wood fibre board", 0.045, 160, 2000, "wood fiber board"),                          // D
         of("cork", 0.045, 120, 1560, "cork board"),                                            // B
         of("sheep wool", 0.040, 25, 1600, "wool"),                                             // D
-        of("straw", 0.065, 100, 2000, "straw bale", "straw bales"),                            // D, heat across the stalks
+        of("straw", 0.065, 100, 2000, "straw bale", "straw bales"),                  // D, heat across the stalks
         of("sawdust", 0.065, 200, 2000, "wood shavings"),                                      // D, dry and loose
         of("cellular glass", 0.048, 135, 1000, "foam glass", "foamed glass"),                  // C
         of("foam glass gravel", 0.085, 160, 1000, "glass gravel"),                             // D, compacted
@@ -58,11 +58,11 @@ public record Material(String name, double conductivity, double density, double 
         of("concrete", 1.65, 2200, 1000),                                                      // A
         of("dense concrete", 2.00, 2400, 1000),                                                // A
         of("reinforced concrete", 2.3, 2300, 1000, "concrete slab", "slab"),                   // A, 1 % steel
-        of("screed", 1.15, 1800, 1000, "light concrete"),                                      // A, concrete of 1800 kg/m3
-        of("concrete block", 1.63, 2100, 1000, "block", "dense block"),                        // read in a trade table, solid
-        of("hollow block", 1.1, 1400, 1000, "cinder block", "cmu"),                            // D, whole block, empty cores
+        of("screed", 1.15, 1800, 1000, "light concrete"),                            // A, concrete of 1800 kg/m3
+        of("concrete block", 1.63, 2100, 1000, "block", "dense block"),              // read in a trade table, solid
+        of("hollow block", 1.1, 1400, 1000, "cinder block", "cmu"),                  // D, whole block, empty cores
         of("aerated concrete", 0.16, 500, 1000, "aac", "aircrete"),                            // read in a trade table
-        of("brick", 0.77, 1750, 1000, "outer brick"),                                          // read in worked U-values
+        of("brick", 0.77, 1750, 1000, "outer brick"),                                // read in worked U-values
         of("inner brick", 0.56, 1700, 1000),                                                   // read, protected leaf
         of("adobe", 0.60, 1600, 1000, "earth block", "cob"),                                   // D
         of("firebrick", 1.0, 2000, 1000, "fire brick", "chamotte"),                            // E
@@ -78,20 +78,20 @@ public record Material(String name, double conductivity, double density, double 
         of("aluminium", 160, 2800, 880, "aluminum"),                                           // A
         of("zinc", 110, 7200, 380),                                                            // B
         of("lead", 35, 11300, 130),                                                            // B
-        of("clay soil", 1.5, 1500, 2000, "clay", "silt"),                                      // B, volumetric 3.0 MJ/(m3 K)
-        of("sand", 2.0, 2000, 1000, "gravel", "sandy soil", "soil", "earth"),                  // B, moist, 2.0 MJ/(m3 K)
+        of("clay soil", 1.5, 1500, 2000, "clay", "silt"),                            // B, volumetric 3.0 MJ/(m3 K)
+        of("sand", 2.0, 2000, 1000, "gravel", "sandy soil", "soil", "earth"),        // B, moist, 2.0 MJ/(m3 K)
         of("dry sand", 0.35, 1600, 800),                                                       // E
-        of("rock", 3.5, 2500, 800, "bedrock"),                                                 // B, volumetric 2.0 MJ/(m3 K)
+        of("rock", 3.5, 2500, 800, "bedrock"),                                       // B, volumetric 2.0 MJ/(m3 K)
         of("glass", 1.0, 2500, 750, "soda-lime glass"),                                        // A
-        of("twin-wall polycarbonate", 0.033, 170, 1200, "polycarbonate"),                      // D, 10 mm sheet as a whole
+        of("twin-wall polycarbonate", 0.033, 170, 1200, "polycarbonate"),            // D, 10 mm sheet as a whole
         of("solid polycarbonate", 0.20, 1200, 1200),                                           // B
         of("acrylic", 0.20, 1180, 1500, "plexiglass"),                                         // B
-        of("polyethylene", 0.42, 940, 1900, "hdpe", "pex"),                                    // B, mean of high and low density
+        of("polyethylene", 0.42, 940, 1900, "hdpe", "pex"),                          // B, mean of high and low density
         of("polypropylene", 0.22, 910, 1800, "pp"),                                            // B
         of("pvc", 0.17, 1390, 900),                                                            // A, density and heat B
         of("rubber", 0.17, 1200, 1400, "epdm"),                                                // A, density and heat B
         of("fibreglass laminate", 0.30, 1900, 1100, "grp", "frp"),                             // D
-        of("elastomeric foam", 0.038, 60, 1500, "rubber foam", "pipe foam"),                   // D, pipe lagging at 40 °C
+        of("elastomeric foam", 0.038, 60, 1500, "rubber foam", "pipe foam"),         // D, pipe lagging at 40 °C
         of("bitumen felt", 0.23, 1100, 1000, "roofing felt"),                                  // A
         of("asphalt", 0.70, 2100, 1000));                                                      // A
     // spotless:on

@@ -11,7 +11,9 @@ package stokewell.matter;
  */
 public record Ultimate(double carbon, double hydrogen, double oxygen, double nitrogen, double ash) {
 
-    /** Wood in general: C 50, H 6, O 43, N 0.1, ash 0.9 %; the analysis to which dew-point tables for wood are drawn. */
+    /**
+     * Wood in general: C 50, H 6, O 43, N 0.1, ash 0.9 %; the analysis to which dew-point tables for wood are drawn.
+     */
     public static final Ultimate WOOD = new Ultimate(0.50, 0.06, 0.43, 0.001, 0.009);
 
     /** Molar masses, kg/mol: IUPAC 2013 conventional values. */

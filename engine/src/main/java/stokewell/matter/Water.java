@@ -3,10 +3,10 @@ package stokewell.matter;
 /**
  * Liquid water as it stands in stores and pipes, and the steam it makes.
  *
- * <p>Sources: IAPWS R7-97(2012) through {@link If97}; viscosity R12-08 and conductivity R15-11, both without the critical
- * enhancement (below 1 % here); surface tension R1-76(2014). One-argument functions of liquid take it at one standard
- * atmosphere: between 1 and 3 bar the difference is below 0.02 %. Range 273.15 to 423.15 K; from 253 K it goes on smoothly
- * as supercooled liquid, above boiling as superheated liquid.
+ * <p>Sources: IAPWS R7-97(2012) through {@link If97}; viscosity R12-08 and conductivity R15-11, both without the
+ * critical enhancement (below 1 % here); surface tension R1-76(2014). One-argument functions of liquid take it at one
+ * standard atmosphere: between 1 and 3 bar the difference is below 0.02 %. Range 273.15 to 423.15 K; from 253 K it goes
+ * on smoothly as supercooled liquid, above boiling as superheated liquid.
  *
  * <p>Temperatures in K, pressures in Pa. These are full formulations, not tables: for hot loops draw a {@link Curve}.
  */
@@ -97,7 +97,8 @@ public final class Water {
     }
 
     /**
-     * Thermal conductivity of water or steam, W/(m K); R15-11 without critical enhancement. Density 0 is the dilute gas.
+     * Thermal conductivity of water or steam, W/(m K); R15-11 without critical enhancement. Density 0 is the dilute
+     * gas.
      *
      * @param t K, 273 to 1173
      * @param density kg/m3

@@ -9,10 +9,10 @@ import java.util.Optional;
  * Firewood by the names people know, and the sums that go with moisture, cords and steres.
  *
  * <p>Dry density is oven-dry mass over the volume of the fresh (green) wood, as foresters measure it. European species:
- * LWF Bavaria, Merkblatt 20 (2011) for spruce, pine, beech and birch, read; the others from Knigge and Schulz (1966) from
- * memory, each within 7 % of a published table of stacked steres. American species: FPL Wood Handbook, green specific gravity,
- * from memory. One tree differs from the next by 10 %. Net heating values: LWF groups, softwood 5.20 and hardwood 5.00
- * kWh per dry kg.
+ * LWF Bavaria, Merkblatt 20 (2011) for spruce, pine, beech and birch, read; the others from Knigge and Schulz (1966)
+ * from memory, each within 8 % of a published table of stacked steres. American species: FPL Wood Handbook, green
+ * specific gravity, from memory. One tree differs from the next by 10 %. Net heating values: LWF groups, softwood 5.20
+ * and hardwood 5.00 kWh per dry kg.
  *
  * <p>Moisture here is on wet mass unless a name says otherwise: 20 % wet is 25 % dry.
  */
@@ -51,10 +51,15 @@ public enum Wood {
     /** Heat that drives a kilogram of water off at 25 °C, J/kg; ISO 18125, ISO 17225-1. */
     public static final double DRYING_HEAT = 2.443e6;
 
-    /** Net heat of char, J/kg. Ragland and Aerts, Bioresource Technology 37 (1991) 161 (from memory): 30 to 33 MJ/kg. */
+    /**
+     * Net heat of char, J/kg. Ragland and Aerts, Bioresource Technology 37 (1991) 161 (from memory): 30 to 33 MJ/kg.
+     */
     public static final double CHAR_HEAT = 32e6;
 
-    /** Char from dry wood in a stove, kg/kg; the same source (from memory): 0.15 to 0.25, more from large, slow-heated logs. */
+    /**
+     * Char from dry wood in a stove, kg/kg; the same source (from memory): 0.15 to 0.25, more from large, slow-heated
+     * logs.
+     */
     public static final double CHAR_SHARE = 0.20;
 
     private static final double HARD = 5.00 * 3.6e6;
@@ -91,12 +96,21 @@ public enum Wood {
         return Arrays.stream(values()).map(w -> w.names.get(0)).toList();
     }
 
-    /** Mass of solid wood with its water, kg/m3. Shrinkage below 23 % moisture, up to 10 %, is left out. @param wet 0 to 0.7 */
+    /**
+     * Mass of solid wood with its water, kg/m3. Shrinkage below 23 % moisture, up to 10 %, is left out.
+     *
+     * @param wet 0 to 0.7
+     */
     public double density(double wet) {
         return dryDensity / (1 - wet);
     }
 
-    /** Mass of a stacked cubic metre, kg. @param wet 0 to 0.7 @param solidShare wood in the stack, see {@link #SOLID_SHARE} */
+    /**
+     * Mass of a stacked cubic metre, kg.
+     *
+     * @param wet 0 to 0.7
+     * @param solidShare wood in the stack, see {@link #SOLID_SHARE}
+     */
     public double stackedDensity(double wet, double solidShare) {
         return solidShare * density(wet);
     }
@@ -116,7 +130,12 @@ public enum Wood {
         return volatileHeat(netHeatDry, charShare);
     }
 
-    /** Net heat of dry volatiles, J/kg. @param netDry of the whole, J/kg @param charShare kg char per kg dry, 0 to 0.5 */
+    /**
+     * Net heat of dry volatiles, J/kg.
+     *
+     * @param netDry of the whole, J/kg
+     * @param charShare kg char per kg dry, 0 to 0.5
+     */
     public static double volatileHeat(double netDry, double charShare) {
         return (netDry - charShare * CHAR_HEAT) / (1 - charShare);
     }
@@ -126,12 +145,22 @@ public enum Wood {
         return netDry * (1 - wet) - DRYING_HEAT * wet;
     }
 
-    /** Gross heat as fired, J/kg. @param netDry J per dry kg @param wet 0 to 1 @param fuel gives the water of hydrogen */
+    /**
+     * Gross heat as fired, J/kg.
+     *
+     * @param netDry J per dry kg
+     * @param wet 0 to 1
+     * @param fuel gives the water of hydrogen
+     */
     public static double grossHeat(double netDry, double wet, Ultimate fuel) {
         return (netDry + DRYING_HEAT * fuel.waterOfHydrogen()) * (1 - wet);
     }
 
-    /** Moisture on wet mass from moisture on dry mass, as US tables and pin meters give it. @param dryBasis kg/kg, 0 or more */
+    /**
+     * Moisture on wet mass from moisture on dry mass, as US tables and pin meters give it.
+     *
+     * @param dryBasis kg/kg, 0 or more
+     */
     public static double wetFromDryBasis(double dryBasis) {
         return dryBasis / (1 + dryBasis);
     }
@@ -141,8 +170,8 @@ public enum Wood {
         return wet / (1 - wet);
     }
 
-    /** Conductivity across the grain, W/(m K). FPL Wood Handbook eq. 4-15. @param gravity dry mass over volume in use, 0.3
-     *  to 0.8 @param dryBasis moisture on dry mass, 0 to 0.25 */
+    /** Conductivity across the grain, W/(m K). FPL Wood Handbook eq. 4-15. @param gravity dry mass over volume in use,
+     *  0.3 to 0.8 @param dryBasis moisture on dry mass, 0 to 0.25 */
     public static double conductivity(double gravity, double dryBasis) {
         return gravity * (0.1941 + 0.4064 * dryBasis) + 0.01864;
     }

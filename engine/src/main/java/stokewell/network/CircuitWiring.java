@@ -152,15 +152,20 @@ final class CircuitWiring {
         }
         double slope = laminar;
         double standing = pump == null ? 0 : pump.standingLoss();
-        Curve rest = Curve.of(m -> Math.max(0, loss(m, rho, mu, standing) - slope * m), 0, GREATEST_FLOW, 600);
+        Curve rest = Curve.of(
+                place -> {
+                    double m = Circuit.flowAt(place);
+                    return Math.max(0, loss(m, rho, mu, standing) - slope * m);
+                },
+                Circuit.place(0),
+                Circuit.place(GREATEST_FLOW),
+                1200);
         Curve viscosity = Curve.of(t -> fluid.viscosity(t) / mu, 263.15, 403.15, 70);
-        Curve head = null;
-        if (pump != null) {
-            PumpCurve curve = PumpCurve.between(pump.shutoffHead(), pump.freeFlow() * rho, pump.power());
-            head = Curve.of(m -> curve.head(m, pump.speed()), -1, GREATEST_FLOW, 800);
-        }
+        PumpCurve curve =
+                pump == null ? null : PumpCurve.between(pump.shutoffHead(), pump.freeFlow() * rho, pump.power());
+        double speed = pump == null ? 0 : pump.speed();
         return new Circuit.Hydraulics(
-                fluid.parabola(), laminar, viscosity, rest, head, checkValve, fluid.specificHeat());
+                fluid.parabola(), laminar, viscosity, rest, curve, speed, checkValve, fluid.specificHeat());
     }
 
     private double loss(double m, double rho, double mu, double standing) {

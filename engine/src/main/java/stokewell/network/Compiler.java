@@ -6,7 +6,6 @@ import stokewell.balance.Gated;
 import stokewell.balance.Supply;
 import stokewell.balance.Wiring;
 import stokewell.control.Latch;
-import stokewell.control.Sensor;
 import stokewell.emitter.AirTubes;
 import stokewell.emitter.FanCoil;
 import stokewell.emitter.FloorLoop;
@@ -109,13 +108,16 @@ public final class Compiler {
         if (rig.loop() != null) loop();
         for (Emitter e : rig.emitters()) emitter(e);
         if (wetRig) {
-            store.wire(room);
-            double top = storeSaturation(
-                    Math.max(0, 0.5 * (rig.store().elevation() + store.shape.height() - store.height[0])));
-            vent("store top", store.node[0], top);
-            for (int i = 1; i < store.node.length; i++) {
-                waters.add(
-                        new Plant.Boilable("store", store.node[i], storeSaturation(store.height[0] - store.height[i])));
+            double[] saturation = new double[store.node.length];
+            double depth = 0.5 * (rig.store().elevation() + store.shape.height() - store.height[0]);
+            saturation[0] = storeSaturation(Math.max(0, depth));
+            for (int i = 1; i < saturation.length; i++) {
+                saturation[i] = storeSaturation(store.height[0] - store.height[i]);
+            }
+            store.wire(room, saturation, VENTING);
+            vent("store top", store.node[0], saturation[0]);
+            for (int i = 1; i < saturation.length; i++) {
+                waters.add(new Plant.Boilable("store", store.node[i], saturation[i]));
             }
         }
         Network network = new Network(wiring, new Network.Signals() {
@@ -495,7 +497,7 @@ public final class Compiler {
             default -> throw new AssertionError("no place " + s.at());
         }
         int reading = wiring.rate("sensor " + (sensors.size() + 1), START, 1);
-        wiring.add(new Sensor(wiring, reading, a, b, share, s.lag()));
+        wiring.follow(reading, a, b, share, s.lag());
         sensors.add(new int[] {reading, a, b});
         return reading;
     }

@@ -46,6 +46,8 @@ public final class Network implements Equations {
     private final double[] x;
     private final double[] p;
     private final double[] v;
+    private final double[] steady;
+    private final Part[] changing;
     private final double[] outside;
 
     private final Pattern pattern;
@@ -95,6 +97,11 @@ public final class Network implements Equations {
         boolean[][] sumFilled = new boolean[accounts + meters][n];
         List<long[]> places = wiring.slotPlaces();
         v = new double[places.size() + 1];
+        steady = new double[places.size() + 1];
+        for (Part part : parts) if (part.steadySlopes()) part.slopes(x, steady);
+        changing = java.util.Arrays.stream(parts)
+                .filter(part -> !part.steadySlopes())
+                .toArray(Part[]::new);
         int drives = 0;
         for (long[] place : places) {
             int row = (int) place[0];
@@ -153,6 +160,11 @@ public final class Network implements Equations {
     /** What this network was made from. */
     public Wiring wiring() {
         return wiring;
+    }
+
+    /** The parts that make its flows. */
+    public List<Part> parts() {
+        return List.of(parts);
     }
 
     /** Sets what is an event from here on. */
@@ -221,8 +233,8 @@ public final class Network implements Equations {
     @Override
     public void linearize(double t, double[] y, double[] dfdy, double[] dgdy, double[] dfdt, double[] dgdt) {
         load(t, y);
-        Arrays.fill(v, 0);
-        for (Part part : parts) part.slopes(x, v);
+        System.arraycopy(steady, 0, v, 0, v.length);
+        for (Part part : changing) part.slopes(x, v);
         for (int k = 0; k < slotOfPlace.length; k++) dfdy[k] = v[slotOfPlace[k]] * factorOfPlace[k];
         for (int k = 0; k < slotOfSumPlace.length; k++) dgdy[k] = v[slotOfSumPlace[k]];
         signals.slopeAt(t, outside);

@@ -94,9 +94,12 @@ final class StoreWiring {
         through.add(new Layers.Through(flow, inlet, draw));
     }
 
-    void wire(RoomWiring room) {
+    /** @param saturation of each layer, K   @param venting W per kelvin over it */
+    void wire(RoomWiring room, double[] saturation, double venting) {
         int n = node.length;
-        wiring.add(new Layers(wiring, node, Water.specificHeat(338.15), MIXING * meanSection(), through));
+        // the circuits' own specific heat: what they bring must be what the layers pass on
+        double specificHeat = new Fluid(0).specificHeat();
+        wiring.add(new Layers(wiring, node, specificHeat, MIXING * meanSection(), saturation, venting, through));
         for (int i = 0; i + 1 < n; i++) {
             double z = 0.5 * (slice[i].bottom() + slice[i + 1].top());
             double dz = slice[i].centroid() - slice[i + 1].centroid();

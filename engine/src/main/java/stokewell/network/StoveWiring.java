@@ -73,7 +73,7 @@ final class StoveWiring {
         volatiles = wiring.rate("volatiles", 0, 0.05);
         carbon = wiring.rate("char", 0, 0.05);
         gasTemperature = wiring.algebraic("firebox gas", start, 100);
-        airFlow = wiring.algebraic("air to the fire", 1e-3, 0.02);
+        airFlow = wiring.rate("air to the fire", 1e-3, 0.02);
     }
 
     void wire(RoomWiring room) {

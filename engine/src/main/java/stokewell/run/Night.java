@@ -88,6 +88,39 @@ public record Night(
     /** A pump or fan. */
     public record Drive(String name, int starts, double hours) {}
 
+    /** The same night with the time that it took to find, measured by who asked for it. */
+    public Night timed(double millis) {
+        return new Night(
+                rig,
+                weatherStart,
+                from,
+                until,
+                start,
+                morning,
+                lowestRoom,
+                limit,
+                hoursAbove,
+                hoursCarried,
+                boil,
+                boilingMinutes,
+                steam,
+                evaporated,
+                headerLeft,
+                wood,
+                loads,
+                waterShare,
+                charge,
+                minutesToBoil,
+                flueBelowDew,
+                hottestBody,
+                drives,
+                ledger,
+                trace,
+                events,
+                counters,
+                millis);
+    }
+
     /** The local standard time of a time of this run, to the nearest second; null for NaN or infinite. */
     public LocalDateTime at(double time) {
         return Double.isFinite(time) ? weatherStart.plusSeconds(Math.round(time)) : null;

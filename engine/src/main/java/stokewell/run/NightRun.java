@@ -51,12 +51,18 @@ public final class NightRun {
 
     /** Runs. The weather must have been made for {@link Compiler#surfaces} of the rig. */
     public static Night run(Rig rig, Weather weather, Ask ask) {
-        long begun = System.nanoTime();
+        return run(rig, weather, ask, Given.NOTHING);
+    }
+
+    /** Runs from the settled rig with some of it set as a person says it stands. */
+    public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
         Simulation sim = settled(rig, weather, ask);
         String start = startWords(weather, ask);
-        Night night = record(sim, weather, ask, start);
-        double millis = (System.nanoTime() - begun) * 1e-6;
-        return withMillis(night, millis);
+        if (!given.nothing()) {
+            sim.replace(given.in(sim.plant(), sim.states()));
+            start += "; then set as given";
+        }
+        return record(sim, weather, ask, start);
     }
 
     /** A simulation that stands, settled, at the start of the night. */
@@ -243,37 +249,5 @@ public final class NightRun {
         double days = Math.floor((until - t) / DayClock.DAY);
         double last = t + days * DayClock.DAY;
         return last >= from && last <= until ? last : Double.NaN;
-    }
-
-    private static Night withMillis(Night n, double millis) {
-        return new Night(
-                n.rig(),
-                n.weatherStart(),
-                n.from(),
-                n.until(),
-                n.start(),
-                n.morning(),
-                n.lowestRoom(),
-                n.limit(),
-                n.hoursAbove(),
-                n.hoursCarried(),
-                n.boil(),
-                n.boilingMinutes(),
-                n.steam(),
-                n.evaporated(),
-                n.headerLeft(),
-                n.wood(),
-                n.loads(),
-                n.waterShare(),
-                n.charge(),
-                n.minutesToBoil(),
-                n.flueBelowDew(),
-                n.hottestBody(),
-                n.drives(),
-                n.ledger(),
-                n.trace(),
-                n.events(),
-                n.counters(),
-                millis);
     }
 }

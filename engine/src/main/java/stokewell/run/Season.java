@@ -51,6 +51,32 @@ public record Season(
     /** A morning at the chosen hour. */
     public record Morning(double time, double room, double outdoors, double storeMean) {}
 
+    /** The same season with the time that it took to find, measured by who asked for it. */
+    public Season timed(double millis) {
+        return new Season(
+                rig,
+                weatherStart,
+                from,
+                until,
+                start,
+                months,
+                mornings,
+                limit,
+                hoursBelow,
+                boil,
+                boilingMinutes,
+                steam,
+                evaporated,
+                wood,
+                loads,
+                flueBelowDew,
+                drives,
+                ledger,
+                trace,
+                counters,
+                millis);
+    }
+
     /** The local standard time of a time of this run, to the nearest second; null for NaN or infinite. */
     public LocalDateTime at(double time) {
         return Double.isFinite(time) ? weatherStart.plusSeconds(Math.round(time)) : null;

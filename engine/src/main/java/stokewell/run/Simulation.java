@@ -35,8 +35,11 @@ public final class Simulation {
     /** Error allowed in a temperature in one step, K. Chosen so that answers hold to 0.05 K: docs/how-exact.md. */
     public static final double TOLERANCE = 2e-3;
 
-    /** How often in a second a flow is solved for anew before the run is given up. */
-    private static final int MOST_AGAIN = 50;
+    /** First step after wood is laid on, s: the fire stands still at first and then catches. */
+    private static final double AFTER_LOAD = 20;
+
+    /** Less room than this in the firebox is no room for a stick, kg. */
+    private static final double LEAST_LOAD = 0.05;
 
     private final Plant plant;
     private final Network network;
@@ -62,6 +65,9 @@ public final class Simulation {
     private Recorder recorder;
     private BiConsumer<Interpolant, double[]> watcher;
     private double lastLoadTime = Double.NaN;
+    private double doorsOpen = Double.NaN;
+    private double gainsNow = Double.NaN;
+    private double airNow = Double.NaN;
 
     /**
      * @param secondOfDay of the weather's start, t = 0
@@ -115,7 +121,7 @@ public final class Simulation {
         for (Latch latch : latches) latch.settle(x);
         stoker.setAir(secondOfDay(t));
         actuate(t);
-        restart();
+        start();
         begin();
     }
 
@@ -123,6 +129,7 @@ public final class Simulation {
     void rewind(double t) {
         stoker.shift(t - state.t);
         state.t = t;
+        topUp();
         begin();
     }
 
@@ -135,6 +142,7 @@ public final class Simulation {
         Arrays.fill(forced, null);
         for (int i = 0; i < latches.size(); i++)
             latches.get(i).set(other.latches.get(i).closed());
+        topUp();
         stoker.take(other.stoker, t - other.state.t);
         plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
         plant.people().power(clock.gains(secondOfDay(t)));
@@ -142,17 +150,42 @@ public final class Simulation {
         double[] x = network.columns(t, state.y);
         for (Latch latch : latches) latch.settle(x);
         actuate(t);
-        restart();
+        start();
         begin();
     }
 
-    /** Finds the flows that belong to what has changed, then starts the integrator anew. */
-    private void restart() {
+    /** Finds every unknown that must balance at once, after the states were given anew. */
+    private void start() {
+        findFlows();
+        integrator.restart(state);
+    }
+
+    /**
+     * Goes on after a switch or a load: pumps change the flows at once, nothing else jumps (the fire's gas hangs on states
+     * alone), so only the flows are found anew.
+     */
+    private void restart(boolean loaded) {
+        findFlows();
+        integrator.forget(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
+    }
+
+    private void findFlows() {
         double[] x = network.columns(state.t, state.y);
         for (Circuit circuit : plant.circuits()) {
             state.y[circuit.flowState() - Wiring.OUTSIDE] = circuit.standingFlow(x);
         }
-        integrator.restart(state);
+    }
+
+    /**
+     * Fills header and pickups, as somebody does before a day begins. A rig that boils would else boil dry while it settles,
+     * and its night would show no boiling at all.
+     */
+    private void topUp() {
+        if (plant.header() < 0) return;
+        double[] full = network.start();
+        int header = Plant.state(plant.header());
+        state.y[header] = full[header];
+        for (int wet : plant.wet()) state.y[Plant.state(wet)] = full[Plant.state(wet)];
     }
 
     /** Closes the books so far and starts new ones. */
@@ -167,7 +200,7 @@ public final class Simulation {
         double[] x = network.columns(state.t, state.y);
         for (Latch latch : latches) latch.settle(x);
         actuate(state.t);
-        restart();
+        start();
         begin();
     }
 
@@ -207,14 +240,14 @@ public final class Simulation {
             if (plant.driven().get(i).name().equals(what)) forced[i] = on;
         }
         actuate(state.t);
-        restart();
+        start();
     }
 
     /** Puts a hand on the states: wood added, water gone. The books no longer close across it. */
     public void intervene(Consumer<double[]> hand) {
         hand.accept(state.y);
         actuate(state.t);
-        restart();
+        start();
         begin();
     }
 
@@ -245,19 +278,19 @@ public final class Simulation {
     }
 
     /**
-     * Integrates to a time or the next switch. Where a check valve opens under the first steam the flow turns steeper than
-     * any step can follow; it is then solved for anew at the last good state and the run goes on from there.
+     * Goes on to a time or a switch. Where bubbles and a check valve make the flow change a thousandfold within a hundredth
+     * of a kelvin, a step may leave it off its balance of pressures further than the next one can mend: then the flow is
+     * found anew and the run goes on from there. A failure after no further step is a failure.
      */
-    private int advance(double next) {
-        int again = 0;
+    private int advance(double until) {
+        double failed = Double.NEGATIVE_INFINITY;
         while (true) {
-            double begunAt = state.t;
             try {
-                return integrator.advance(state, next, this::stepped);
-            } catch (StepFailure e) {
-                again = state.t > begunAt + 1 ? 0 : again + 1;
-                if (again > MOST_AGAIN || e.reason != StepFailure.Reason.STEP_TOO_SHORT) throw e;
-                restart();
+                return integrator.advance(state, until, this::stepped);
+            } catch (StepFailure failure) {
+                if (state.t <= failed) throw failure;
+                failed = state.t;
+                start();
             }
         }
     }
@@ -267,22 +300,39 @@ public final class Simulation {
         if (watcher != null) watcher.accept(between, state.y);
     }
 
+    /** What the clock brings; the integrator starts anew only where something has changed. */
     private void tick(double now) {
-        plant.exchange().doors(clock.doorsOpen(now));
-        plant.people().power(clock.gains(now));
+        double doors = clock.doorsOpen(now);
+        double gains = clock.gains(now);
+        boolean changed = doors != doorsOpen || gains != gainsNow;
+        boolean loaded = false;
+        doorsOpen = doors;
+        gainsNow = gains;
+        plant.exchange().doors(doors);
+        plant.people().power(gains);
         if (plant.rig().habit() instanceof Habit.Clock c) {
             for (Habit.Load load : c.loads()) {
                 double apart = Math.abs(load.at() - now);
-                if (Math.min(apart, DayClock.DAY - apart) < 1e-3) load(load.mass());
+                if (Math.min(apart, DayClock.DAY - apart) < 1e-3) {
+                    load(load.mass());
+                    loaded = true;
+                }
             }
         }
-        stoker.setAir(now);
-        actuate(state.t);
-        restart();
+        double open = stoker.setAir(now);
+        changed |= Double.compare(open, airNow) != 0;
+        airNow = open;
+        changed |= actuate(state.t) || loaded;
+        if (changed) restart(loaded);
     }
 
-    private void load(double mass) {
+    private void load(double wanted) {
         double[] x = network.columns(state.t, state.y);
+        double mass = Math.min(wanted, stoker.fits(x));
+        if (mass < LEAST_LOAD) {
+            stoker.skipped(state.t);
+            return;
+        }
         if (stoker.skips(x)) {
             events.add(new Event.Skipped(state.t, x[plant.store()[0]]));
             stoker.skipped(state.t);
@@ -305,16 +355,19 @@ public final class Simulation {
             stoker.bank(secondOfDay(state.t));
             events.add(new Event.AirSet(state.t, stoker.setAir(secondOfDay(state.t))));
         }
-        restart();
+        restart(fired == latches.size());
     }
 
-    private void actuate(double t) {
+    /** Runs and stops what the latches and hours say; true if anything changed. */
+    private boolean actuate(double t) {
         double now = secondOfDay(t);
+        boolean changed = false;
         for (int i = 0; i < running.length; i++) {
             Driven d = plant.driven().get(i);
             boolean on = forced[i] == null ? d.called(now) : forced[i];
             d.run(on);
             if (on == running[i]) continue;
+            changed = true;
             running[i] = on;
             if (on) {
                 starts[i]++;
@@ -325,6 +378,7 @@ public final class Simulation {
             events.add(new Event.Switched(t, d.name(), on));
             if (recorder != null) recorder.running(i, on);
         }
+        return changed;
     }
 
     /** The books since the run was placed, checked. */

@@ -55,11 +55,24 @@ final class Crossing {
     double search(Step step) {
         which = -1;
         if (switches == 0) return Double.NaN;
+        int last = AT.length - 1;
+        look(step, AT[last], looks[last]);
+        if (far(looks[0], looks[last])) return Double.NaN;
         for (int k = 1; k < AT.length; k++) {
-            look(step, AT[k], looks[k]);
+            if (k < last) look(step, AT[k], looks[k]);
             if (positive(looks[k]) >= 0) return refine(step, AT[k - 1], looks[k - 1], AT[k], looks[k]);
         }
         return between(step);
+    }
+
+    /** Whether every function stays further below zero at both ends of the step than the step moves it: no look inside. */
+    private boolean far(double[] start, double[] end) {
+        for (int j = 0; j < switches; j++) {
+            double a = start[j];
+            double b = end[j];
+            if (!(Math.max(a, b) + Math.abs(b - a) < 0)) return false;
+        }
+        return true;
     }
 
     /** As {@link #search}, but past the end of the step, no farther than x. */

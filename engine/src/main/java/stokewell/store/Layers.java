@@ -3,6 +3,7 @@ package stokewell.store;
 import stokewell.balance.Part;
 import stokewell.balance.Wiring;
 import stokewell.loop.Circuit;
+import stokewell.loop.Steam;
 
 /**
  * The water of a store as stacked layers, top first: flow from layer to layer as the circuits push it, and mixing where
@@ -10,6 +11,8 @@ import stokewell.loop.Circuit;
  *
  * <p>The flow through a boundary is the sum of all circuits that cross it, so that two opposing ones cancel before they
  * mix anything. Mixing is a large exchange that begins smoothly at zero inversion: no jump in the state.
+ * Steam that a layer makes over its own boiling point rises into the layer above: mixing alone would leave layers below a
+ * hot inlet kelvins above boiling.
  */
 public final class Layers implements Part {
 
@@ -29,6 +32,8 @@ public final class Layers implements Part {
     private final int[] node;
     private final double specificHeat;
     private final double mixing;
+    private final double[] saturation;
+    private final double venting;
     private final int[] flow;
     private final double[] sign;
     private final int[] first;
@@ -43,11 +48,22 @@ public final class Layers implements Part {
      * @param node         rows of the layers, top first
      * @param specificHeat of water, J/(kg K)
      * @param mixing       exchange between two inverted layers, W/K
+     * @param saturation   of each layer at its depth, K
+     * @param venting      steam into the layer above, W per kelvin over saturation
      */
-    public Layers(Wiring wiring, int[] node, double specificHeat, double mixing, java.util.List<Through> circuits) {
+    public Layers(
+            Wiring wiring,
+            int[] node,
+            double specificHeat,
+            double mixing,
+            double[] saturation,
+            double venting,
+            java.util.List<Through> circuits) {
         this.node = node.clone();
         this.specificHeat = specificHeat;
         this.mixing = mixing;
+        this.saturation = saturation.clone();
+        this.venting = venting;
         int bounds = node.length - 1;
         first = new int[bounds + 1];
         int[] flows = new int[bounds * circuits.size()];
@@ -135,6 +151,8 @@ public final class Layers implements Part {
         for (int k = 0; k < group.length; k++) {
             double below = x[node[k + 1]];
             double q = below > above ? -mixing * exchange(below - above) : 0;
+            double over = below - saturation[k + 1];
+            if (over > 0) q -= venting * Steam.ramp(over);
             int g = group[k];
             if (g >= 0) q += specificHeat * (plus[g] * (above - BASE) - (plus[g] - net[g]) * (below - BASE));
             p[node[k]] -= q;
@@ -152,6 +170,8 @@ public final class Layers implements Part {
             double mix = below > above ? mixing * exchangeSlope(below - above) : 0;
             double dAbove = mix;
             double dBelow = -mix;
+            double over = below - saturation[k + 1];
+            if (over > 0) dBelow -= venting * Steam.rampSlope(over);
             int g = group[k];
             if (g >= 0) {
                 dAbove += specificHeat * plus[g];

@@ -5,8 +5,8 @@ import stokewell.matter.Water;
 /**
  * Boiling on surfaces under water.
  *
- * <p>Rohsenow is trusted to a factor of two in flux at a given excess, 30 % in excess at a given flux; the critical flux to
- * 15 % on large, clean, level surfaces. SI units.
+ * <p>Rohsenow is trusted to a factor of two in flux at a given excess, 30 % in excess at a given flux; the critical
+ * flux to 15 % on large, clean, level surfaces. SI units.
  */
 public final class Boiling {
 
@@ -55,7 +55,13 @@ public final class Boiling {
                 * jakob;
     }
 
-    /** Nucleate boiling heat flux of water, W/m2. @param excess wall over saturation, K @param saturation K @param surface Csf */
+    /**
+     * Nucleate boiling heat flux of water, W/m2.
+     *
+     * @param excess wall over saturation, K
+     * @param saturation K
+     * @param surface Csf
+     */
     public static double rohsenow(double excess, double saturation, double surface) {
         return rohsenow(
                 excess,
@@ -70,7 +76,11 @@ public final class Boiling {
                 1);
     }
 
-    /** Critical heat flux, W/m2, past which a surface dries out. Zuber (1959), Kutateladze's form. @param constant 0.131 to 0.149 */
+    /**
+     * Critical heat flux, W/m2, past which a surface dries out. Zuber (1959), Kutateladze's form.
+     *
+     * @param constant 0.131 to 0.149
+     */
     public static double criticalFlux(
             double latentHeat, double liquid, double vapour, double tension, double constant) {
         return constant

@@ -34,8 +34,8 @@ public final class Conduction {
     }
 
     /**
-     * Heat loss of an insulated pipe over its length and temperature difference, W/(m K), the wall and the water film left
-     * out.
+     * Heat loss of an insulated pipe over its length and temperature difference, W/(m K), the wall and the water film
+     * left out.
      *
      * @param radius       of the bare pipe outside, m
      * @param thickness    of insulation, m, 0 for none
@@ -57,7 +57,11 @@ public final class Conduction {
         return Math.sqrt(2 * film / (conductivity * thickness));
     }
 
-    /** Efficiency of a straight or pin fin whose tip is adiabatic: tanh(mL)/mL. @param ml parameter times (corrected) length */
+    /**
+     * Efficiency of a straight or pin fin whose tip is adiabatic: tanh(mL)/mL.
+     *
+     * @param ml parameter times (corrected) length
+     */
     public static double finEfficiency(double ml) {
         return ml < 1e-4 ? 1 - ml * ml / 3 : Math.tanh(ml) / ml;
     }
@@ -74,7 +78,12 @@ public final class Conduction {
         return Math.sqrt(film * perimeter * conductivity * area) * difference;
     }
 
-    /** Depth at which a periodic swing has fallen to 1/e, m; ISO 13370. @param volumetricHeat J/(m3 K) @param period s */
+    /**
+     * Depth at which a periodic swing has fallen to 1/e, m; ISO 13370.
+     *
+     * @param volumetricHeat J/(m3 K)
+     * @param period s
+     */
     public static double penetrationDepth(double conductivity, double volumetricHeat, double period) {
         return Math.sqrt(conductivity * period / (Math.PI * volumetricHeat));
     }

@@ -12,7 +12,10 @@ public final class Convection {
     /** Standard gravity, m/s2. */
     public static final double GRAVITY = 9.80665;
 
-    /** Below this temperature difference, K, the coefficient in air stays nearly what it is there, to be smooth at zero. */
+    /**
+     * Below this temperature difference, K, the coefficient in air stays nearly what it is there, to be smooth at
+     * zero.
+     */
     private static final double STILL = 0.01;
 
     private static final double ATMOSPHERE = 101325;
@@ -24,7 +27,9 @@ public final class Convection {
         return GRAVITY * beta * difference * length * length * length / (nu * alpha);
     }
 
-    /** Vertical plate, any Rayleigh number to 1e12, length its height. Churchill and Chu, IJHMT 18 (1975) 1323, eq. 9. */
+    /**
+     * Vertical plate, any Rayleigh number to 1e12, length its height. Churchill and Chu, IJHMT 18 (1975) 1323, eq. 9.
+     */
     public static double verticalPlate(double ra, double pr) {
         double root = 0.825 + 0.387 * Math.pow(ra, 1.0 / 6) / Math.pow(1 + Math.pow(0.492 / pr, 9.0 / 16), 8.0 / 27);
         return root * root;
@@ -36,9 +41,9 @@ public final class Convection {
     }
 
     /**
-     * Hot face up or cold face down; length is area over perimeter. McAdams (1954) 0.54 Ra^1/4 and 0.15 Ra^1/3, whichever
-     * is more: they meet at Ra 4.7e6, inside the change-over at 1e7 that textbooks print, so that nothing jumps. Ra 1e4 to
-     * 1e11.
+     * Hot face up or cold face down; length is area over perimeter. McAdams (1954) 0.54 Ra^1/4 and 0.15 Ra^1/3,
+     * whichever is more: they meet at Ra 4.7e6, inside the change-over at 1e7 that textbooks print, so that nothing
+     * jumps. Ra 1e4 to 1e11.
      */
     public static double plateFacingUp(double ra) {
         return Math.max(0.54 * Math.sqrt(Math.sqrt(ra)), 0.15 * Math.cbrt(ra));
@@ -67,12 +72,22 @@ public final class Convection {
         return nu * Air.conductivity(film) / height;
     }
 
-    /** Coefficient of a level face in air of one atmosphere. @param length area / perimeter, m @param up whether it faces up */
+    /**
+     * Coefficient of a level face in air of one atmosphere.
+     *
+     * @param length area / perimeter, m
+     * @param up whether it faces up
+     */
     public static double horizontalPlateInAir(double surface, double air, double length, boolean up) {
         return horizontalPlateInAir(surface, air, length, up, ATMOSPHERE);
     }
 
-    /** Coefficient of a level face in air, hot or cold. @param length area / perimeter, m @param up whether it faces up */
+    /**
+     * Coefficient of a level face in air, hot or cold.
+     *
+     * @param length area / perimeter, m
+     * @param up whether it faces up
+     */
     public static double horizontalPlateInAir(double surface, double air, double length, boolean up, double pressure) {
         double ra = rayleighInAir(surface, air, length, pressure);
         double nu = (surface >= air) == up ? plateFacingUp(ra) : plateFacingDown(ra);
@@ -91,7 +106,12 @@ public final class Convection {
         return nu * Air.conductivity(film) / diameter;
     }
 
-    /** Rayleigh number in air at film temperature, of either sign of the difference. @param length m @param pressure Pa */
+    /**
+     * Rayleigh number in air at film temperature, of either sign of the difference.
+     *
+     * @param length m
+     * @param pressure Pa
+     */
     public static double rayleighInAir(double surface, double air, double length, double pressure) {
         double film = (surface + air) / 2;
         double density = Air.density(film, pressure);

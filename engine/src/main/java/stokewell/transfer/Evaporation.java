@@ -6,11 +6,12 @@ import stokewell.matter.Water;
 /**
  * Evaporation from open, still hot water into room air.
  *
- * <p>Two published forms. Shah, ASHRAE Trans. 98 (1992) and HVAC&amp;R Research 8 (2002) 125: natural convection of dry air and
- * vapour, fitted to 11 data sources with water at 7 to 94 °C, mean deviation 18 %. The pool formula of Carrier (1918) in
- * the ASHRAE HVAC Applications handbook, meant for pools near 30 °C: the same paper finds it far off elsewhere; on hot
- * water it gives less. They agree to 20 % at 60 °C and differ by 40 % at 80 °C, which is what is known about a tank without
- * its own measurement. Constants from memory; the range and deviations were read in the 2002 abstract.
+ * <p>Two published forms. Shah, ASHRAE Trans. 98 (1992) and HVAC&amp;R Research 8 (2002) 125: natural convection of dry
+ * air and vapour, fitted to 11 data sources with water at 7 to 94 °C, mean deviation 18 %. The pool formula of Carrier
+ * (1918) in the ASHRAE HVAC Applications handbook, meant for pools near 30 °C: the same paper finds it far off
+ * elsewhere; on hot water it gives less. They agree to 20 % at 60 °C and differ by 40 % at 80 °C, which is what is
+ * known about a tank without its own measurement. Constants from memory; the range and deviations were read in the 2002
+ * abstract.
  *
  * <p>Rates in kg/(s m2), never below 0: condensation on cold water is left out. Temperatures in K.
  */

@@ -47,7 +47,10 @@ public final class Exchanger {
         return -Math.expm1(Math.pow(ntu, 0.22) / c * Math.expm1(-c * Math.pow(ntu, 0.78)));
     }
 
-    /** Crossflow, neither side mixed, by Nusselt's series (Baehr and Stephan, Heat and Mass Transfer, sec. 1.3), to 1e-12. */
+    /**
+     * Crossflow, neither side mixed, by Nusselt's series (Baehr and Stephan, Heat and Mass Transfer, sec. 1.3), to
+     * 1e-12.
+     */
     public static double crossUnmixedExact(double ntu, double c) {
         if (c < ALMOST || ntu == 0) {
             return isothermal(ntu);
@@ -70,7 +73,9 @@ public final class Exchanger {
         }
     }
 
-    /** Crossflow, the side of the greater capacity rate mixed: air through a register whose tubes hold the lesser flow. */
+    /**
+     * Crossflow, the side of the greater capacity rate mixed: air through a register whose tubes hold the lesser flow.
+     */
     public static double crossGreaterMixed(double ntu, double c) {
         if (c < ALMOST) {
             return isothermal(ntu);

@@ -1,7 +1,8 @@
 package stokewell.transfer;
 
 /**
- * Forced convection: Nusselt numbers in pipes on the bore, across cylinders on the diameter, along plates on the length.
+ * Forced convection: Nusselt numbers in pipes on the bore, across cylinders on the diameter, along plates on the
+ * length.
  *
  * <p>Turbulent pipe correlations are trusted to 10 %, transition (Re 2300 to 4000) to 30 %, cylinders to 20 %.
  */
@@ -36,7 +37,11 @@ public final class Forced {
         return 1 / (root * root);
     }
 
-    /** Dittus and Boelter as McAdams wrote them, Re over 1e4, Pr 0.7 to 160. @param heating whether the fluid is heated */
+    /**
+     * Dittus and Boelter as McAdams wrote them, Re over 1e4, Pr 0.7 to 160.
+     *
+     * @param heating whether the fluid is heated
+     */
     public static double dittusBoelter(double re, double pr, boolean heating) {
         return 0.023 * Math.pow(re, 0.8) * Math.pow(pr, heating ? 0.4 : 0.3);
     }
@@ -49,8 +54,8 @@ public final class Forced {
     /**
      * Mean Nusselt number of a smooth pipe at any Reynolds number, wall of one temperature.
      *
-     * <p>Laminar: developed and developing flow joined as in the VDI Heat Atlas G1. Turbulent from Re 4000: Gnielinski with
-     * its entrance factor 1 + (d/L)^(2/3). Between them a cubic in Re that meets both ends' values and slopes (the
+     * <p>Laminar: developed and developing flow joined as in the VDI Heat Atlas G1. Turbulent from Re 4000: Gnielinski
+     * with its entrance factor 1 + (d/L)^(2/3). Between them a cubic in Re that meets both ends' values and slopes (the
      * published bridge, Gnielinski 2013, is straight). Continuous with its slope, and rising with Re.
      *
      * @param re               Reynolds number, 0 or more
@@ -85,7 +90,10 @@ public final class Forced {
         return gnielinski(re, pr) * (1 + Math.cbrt(boreOverLength * boreOverLength));
     }
 
-    /** Cylinder across the flow, Re·Pr over 0.2, film properties. Churchill and Bernstein, J. Heat Transfer 99 (1977) 300. */
+    /**
+     * Cylinder across the flow, Re·Pr over 0.2, film properties. Churchill and Bernstein, J. Heat Transfer 99 (1977)
+     * 300.
+     */
     public static double churchillBernstein(double re, double pr) {
         return 0.3
                 + 0.62
@@ -95,8 +103,8 @@ public final class Forced {
                         * Math.pow(1 + Math.pow(re / 282000, 5.0 / 8), 4.0 / 5);
     }
 
-    /** Cylinder across the flow, Re 1 to 1e6, Pr 0.7 to 500, free-stream properties. Zukauskas, Adv. Heat Transfer 8 (1972)
-     *  93. @param prSurface Prandtl number at the wall */
+    /** Cylinder across the flow, Re 1 to 1e6, Pr 0.7 to 500, free-stream properties. Zukauskas, Adv. Heat Transfer 8
+     *  (1972) 93. @param prSurface Prandtl number at the wall */
     public static double zukauskas(double re, double pr, double prSurface) {
         double c = re < 40 ? 0.75 : re < 1e3 ? 0.51 : re < 2e5 ? 0.26 : 0.076;
         double m = re < 40 ? 0.4 : re < 1e3 ? 0.5 : re < 2e5 ? 0.6 : 0.7;

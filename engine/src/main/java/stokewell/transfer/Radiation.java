@@ -24,8 +24,8 @@ public final class Radiation {
     }
 
     /**
-     * Effective emissivity, on the inner area, of a convex body inside another: plates at ratio 1, a tube in a tube, a stove
-     * in a room (ratio near 0).
+     * Effective emissivity, on the inner area, of a convex body inside another: plates at ratio 1, a tube in a tube, a
+     * stove in a room (ratio near 0).
      *
      * @param areaRatio inner over outer area, 0 to 1
      */
