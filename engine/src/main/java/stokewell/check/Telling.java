@@ -57,8 +57,8 @@ final class Telling {
                 start,
                 w.lasted,
                 list,
-                new Drill.Hottest(w.hottestWater, w.hottestWaterWhere, w.hottestWaterAfter),
-                new Drill.Hottest(w.hottestMetal, w.hottestMetalWhere, w.hottestMetalAfter),
+                hottest(w.hottestWater, w.hottestWaterWhere, w.hottestWaterAfter),
+                hottest(w.hottestMetal, w.hottestMetalWhere, w.hottestMetalAfter),
                 pressure,
                 w.steamRate,
                 steamPower,
@@ -71,11 +71,17 @@ final class Telling {
                 w.roomLowest,
                 w.roomHighest,
                 w.stove,
-                w.storeTop,
+                w.storeTop > 0 ? w.storeTop : Double.NaN,
                 w.draft,
                 guards,
                 level,
                 sentence(boils, needed, fitted, pressure));
+    }
+
+    private static Drill.Hottest hottest(double temperature, String where, double after) {
+        return temperature > 0
+                ? new Drill.Hottest(temperature, where, after)
+                : new Drill.Hottest(Double.NaN, "", Double.NaN);
     }
 
     /** Whether this fault shuts the coil off from its vent, or may. */
@@ -241,7 +247,9 @@ final class Telling {
                 boils
                         ? "Shut the air, leave the door shut, put no wood on; do not start the pump while it is over 93 °C (200 °F)."
                         : "Shut the air and put no wood on.";
-            case AIR_LOCK -> "Shut the air; let it go cold, then bleed the high points. The pump hums all the while.";
+            case AIR_LOCK ->
+                "Shut the air; let it go cold, then bleed the high points."
+                        + (rig.loop().pump() == null ? "" : " The pump hums all the while.");
             case VALVE_SHUT ->
                 "Shut the air and keep away; open nothing that is hot. Take the handles off every such valve.";
             case FAN_DEAD -> boils ? "Stop feeding." : "Stop feeding before the store is full; mend the fan.";

@@ -72,6 +72,13 @@ final class LookDrills {
                         for (Drill.Guard g : d.guards()) System.out.println("      guard " + g);
                     }
                 }
+                long n3 = System.nanoTime();
+                Check c = Check.of(rig, o.day(), o.drills());
+                if (k % 5 == 0) System.out.printf("check %.1f ms%n", (System.nanoTime() - n3) * 1e-6);
+                if (k == 0)
+                    for (Finding f : c.findings())
+                        System.out.println(
+                                f.level() + " " + f.id() + ": " + f.what() + " | " + f.why() + " | " + f.remedy());
                 if (k % 5 == 0)
                     System.out.printf("settle %.0f ms, day+drills %.0f ms%n", (n1 - n0) * 1e-6, (n2 - n1) * 1e-6);
             }

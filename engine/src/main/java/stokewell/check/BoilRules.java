@@ -1,0 +1,349 @@
+package stokewell.check;
+
+import static stokewell.check.Findings.say;
+
+import java.util.StringJoiner;
+import stokewell.rig.Pickup;
+import stokewell.rig.Switch;
+import stokewell.transfer.Boiling;
+
+/** How near the water is to boiling: on a normal day, in a power cut, with a fault in the controls, at the wall; frost. */
+final class BoilRules {
+
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+    private static final double SOON = 30 * 60;
+
+    private BoilRules() {}
+
+    static void look(Subject s, Findings f) {
+        outage(s, f);
+        normal(s, f);
+        alone(s, f);
+        controls(s, f);
+        sensor(s, f);
+        full(s, f);
+        bare(s, f);
+        flux(s, f);
+        frost(s, f);
+    }
+
+    private static void normal(Subject s, Findings f) {
+        double margin = s.day().boil().margin();
+        String where = s.day().boil().where();
+        String basis = "practice: 10 to 15 K under boiling at the hottest point";
+        String why =
+                say("The least margin of the normal day is %.0f K (%.0f °F), in the %s.", margin, 1.8 * margin, where);
+        if (margin <= 0) {
+            f.mend(
+                    "boil.normal",
+                    say(
+                            "The water boils on a normal day: %.0f minutes.",
+                            s.day().boilingMinutes()),
+                    why,
+                    "Burn smaller loads, start the pump earlier, or give the store more water.",
+                    basis);
+        } else if (margin < 12) {
+            f.mind("boil.normal", "The water comes near boiling on a normal day.", why, "Burn smaller loads.", basis);
+        } else {
+            f.fine("boil.normal", "Nothing boils on a normal day.", why, basis);
+        }
+    }
+
+    private static void outage(Subject s, Findings f) {
+        Drill d = s.drill(Fault.POWER_OUT);
+        if (d == null) return;
+        String basis =
+                "gravity heat leak of a tenth of the output at least, on bare wide pipe: BS 8303, EN 12828 practice";
+        StringJoiner buys = new StringJoiner(" ");
+        for (Drill.Guard g : d.guards()) {
+            buys.add(say("Without %s: %s.", g.name(), after(g.without())));
+        }
+        if (d.firstBoil() == NEVER) {
+            f.fine(
+                    "boil.outage",
+                    s.pumped()
+                            ? "A power cut at the worst moment boils nothing."
+                            : "It needs no power to carry its heat away.",
+                    say(
+                                    "The hottest water then is at %s. ",
+                                    Telling.degrees(d.water().temperature()))
+                            + buys,
+                    basis);
+            return;
+        }
+        String why = d.sentence() + (buys.length() > 0 ? " " + buys : " Nothing carries heat away without power.");
+        f.add(
+                d.firstBoil() < SOON || d.exposed() < NEVER ? Level.MEND : Level.MIND,
+                "boil.outage",
+                "A power cut at the worst moment boils the coil " + Telling.span(d.firstBoil()) + " later.",
+                why,
+                outageRemedy(s),
+                basis);
+    }
+
+    private static String after(double seconds) {
+        return seconds == NEVER ? "nothing boils either" : "boiling after " + Telling.span(seconds);
+    }
+
+    private static String outageRemedy(Subject s) {
+        StringJoiner r = new StringJoiner("; ");
+        if (s.waterTop() > s.highestPickup() && !Double.isNaN(s.rig().loop().checkValve())) {
+            r.add("change the spring check valve for a flap that a few pascals open, or take it out");
+        }
+        r.add("put a radiator on bare wide pipe above the stove, that runs by gravity with nothing that shuts");
+        if (s.pumped() && s.safety().battery() == null) {
+            double watts = s.rig().loop().pump().power();
+            r.add(say("or keep the pump on a battery: %.0f Wh for 5 h", 5 * watts / 0.85));
+        }
+        return r + ". Try it once a year with a small fire.";
+    }
+
+    private static void alone(Subject s, Findings f) {
+        Drill d = s.drill(Fault.PUMP_DEAD);
+        if (d == null || d.firstBoil() == NEVER) return;
+        String basis = "practice: alarm at 90 °C (194 °F), independent of the controller";
+        Boolean alarm = s.around().hotAlarm();
+        if (Boolean.TRUE.equals(alarm)) return;
+        String what = "A pump that dies with the lights on gives no sign until the coil boils, "
+                + Telling.span(d.firstBoil()) + " later.";
+        if (alarm == null) {
+            f.ask(
+                    "boil.alarm",
+                    "safety.surroundings.hotAlarm: yes or no",
+                    "Does a loud alarm of its own watch the coil's outlet?",
+                    what,
+                    basis);
+        } else {
+            f.mend(
+                    "boil.alarm",
+                    "Nothing calls when the coil gets hot.",
+                    what,
+                    "Fit a loud alarm at 90 °C at the outlet.",
+                    basis);
+        }
+    }
+
+    private static void controls(Subject s, Findings f) {
+        control(s, f, Fault.SENSOR_OUT, "control.sensor", "If its sensor falls out of its well");
+        control(s, f, Fault.STUCK_OFF, "control.stuck", "If the pump's thermostat sticks");
+        if (!s.pumped()) return;
+        boolean driven = s.rig().switches().stream().anyMatch(w -> w.drives().equals("pump"));
+        String basis = "practice: a thermostat in charge, a gravity path behind it; a forgotten switch has cost a wall";
+        if (Boolean.TRUE.equals(s.around().handSwitch()) || !driven) {
+            f.stop(
+                    "control.hand",
+                    driven ? "The pump hangs on a hand switch." : "Nothing starts the pump but a hand.",
+                    "It is forgotten once. Whoever then runs to the switch pumps cold water into a boiling coil.",
+                    "Let a thermostat on the coil's outlet start it, with no switch that takes it away. And: hot and stopped, do "
+                            + "not start.",
+                    basis);
+        } else if (s.around().handSwitch() == null) {
+            f.ask(
+                    "control.hand",
+                    "safety.surroundings.handSwitch: yes or no",
+                    "Can a hand switch take the pump away from its thermostat?",
+                    "It is forgotten once.",
+                    basis);
+        }
+    }
+
+    private static void control(Subject s, Findings f, Fault fault, String id, String begin) {
+        Drill d = s.drill(fault);
+        if (d == null) return;
+        String basis = "practice: a second thermostat at 85 to 88 °C (185 to 190 °F), parallel to the first";
+        if (d.firstBoil() < NEVER) {
+            f.add(
+                    d.firstBoil() < SOON || d.exposed() < NEVER ? Level.MEND : Level.MIND,
+                    id,
+                    begin + " the coil boils " + Telling.span(d.firstBoil()) + " later.",
+                    "One sensor is all that stands between fire and steam.",
+                    "Wire a second thermostat at 85 °C on the outlet in parallel, with its own sensor; clip the sensors and leave "
+                            + "a slack loop of cable.",
+                    basis);
+        } else {
+            f.fine(
+                    id,
+                    begin + " nothing boils.",
+                    "The hottest water is at " + Telling.degrees(d.water().temperature()) + ".",
+                    basis);
+        }
+    }
+
+    /** Limit, place and slowness of the sensor that starts the pump. */
+    private static void sensor(Subject s, Findings f) {
+        if (!s.pumped()) return;
+        for (Switch w : s.rig().switches()) {
+            if (!w.drives().equals("pump")) continue;
+            Switch.Thermostat limit = w.highLimit() != null ? w.highLimit() : w.thermostat();
+            Switch.Sensor sensor = limit != null
+                    ? limit.sensor()
+                    : w.differential() == null ? null : w.differential().hot();
+            if (sensor == null) continue;
+            String basis = "the fastest rise that the greatest fire gives the still pickup, times the sensor's lag";
+            boolean near = sensor.at() == Switch.Spot.OUTLET
+                    || sensor.at() == Switch.Spot.PICKUP
+                    || sensor.at() == Switch.Spot.STOVE;
+            if (!near) {
+                f.mend(
+                        "control.place",
+                        "The sensor that starts the pump sits far from the fire.",
+                        "With the water at rest the coil boils before the pipe there is warm.",
+                        "Put it on the coil's outlet, within a hand's breadth of the stove, lagged.",
+                        basis);
+            }
+            double rise = fastestRise(s) * sensor.lag();
+            double boil = s.saturation();
+            double better = boil - 12 - rise;
+            if (limit != null && limit.on() > limit.off() && sensor.at() != Switch.Spot.STOVE && limit.on() > better) {
+                f.mend(
+                        "control.limit",
+                        "The pump starts at " + Telling.degrees(limit.on()) + ": too late.",
+                        say(
+                                "It boils at %s, and the water gains %.0f K while the sensor follows.",
+                                Telling.degrees(boil), rise),
+                        "Set it to " + Telling.degrees(Math.floor((better - Subject.K) / 5) * 5 + Subject.K)
+                                + " or below.",
+                        basis);
+            } else if (limit != null && near) {
+                f.fine(
+                        "control.limit",
+                        "The pump starts in time.",
+                        say("The water gains %.0f K while the sensor follows.", rise),
+                        basis);
+            }
+            return;
+        }
+    }
+
+    /** K/s of the smallest pickup at the greatest heat, shared by area. */
+    private static double fastestRise(Subject s) {
+        double area = s.rig().pickups().stream().mapToDouble(Pickup::area).sum();
+        double fastest = 0;
+        for (Pickup p : s.rig().pickups()) {
+            double capacity = p.volume() * 4.1e6 + p.metal() * 480;
+            fastest = Math.max(fastest, s.greatestHeat() * p.area() / area / capacity);
+        }
+        return fastest;
+    }
+
+    private static void full(Subject s, Findings f) {
+        var c = s.day().charge();
+        if (c == null || Double.isNaN(c.roomLeft())) return;
+        String basis = "an energy balance of the normal day; practice: stop feeding in time";
+        String why = say(
+                "At the last load the store still takes %.0f kWh, the fire will still bring %.0f kWh.",
+                c.roomLeft() / 3.6e6, c.coming() / 3.6e6);
+        if (c.roomLeft() < c.coming()) {
+            f.mend(
+                    "store.full",
+                    "The last load does not fit into the store any more.",
+                    why,
+                    "Stop feeding earlier, or skip a load when the store's top is hot; no pump can cool into a full store.",
+                    basis);
+        } else {
+            f.fine("store.full", "The store has room for the last load.", why, basis);
+        }
+        Drill fan = s.drill(Fault.FAN_DEAD);
+        if (fan != null && fan.firstBoil() < NEVER) {
+            f.mend(
+                    "store.fan",
+                    "With the fan dead the store fills up and boils " + Telling.span(fan.firstBoil()) + " later.",
+                    fan.sentence(),
+                    "Skip loads by the store's top temperature; let a high limit call.",
+                    basis);
+        }
+    }
+
+    private static void bare(Subject s, Findings f) {
+        Drill worst = null;
+        for (Drill d : s.drills()) {
+            if (d.fault() == Fault.DRY_REFILLED || d.exposed() == NEVER) continue;
+            if (worst == null || d.exposed() < worst.exposed()) worst = d;
+        }
+        Drill dry = s.drill(Fault.DRY_REFILLED);
+        String flash = dry == null ? "" : dry.sentence();
+        String basis = "never restart a pump or add water to a hot dry coil: every boiler code; wait 24 h";
+        if (worst != null) {
+            f.mend(
+                    "boil.dry",
+                    "After " + worst.fault().title() + " metal is bare in " + Telling.span(worst.exposed()) + ".",
+                    flash,
+                    "A header that holds more, and an alarm on low level. Dry, red or ticking: fire out, nothing in, wait until "
+                            + "the next day.",
+                    basis);
+        } else if (dry != null) {
+            f.mind(
+                    "boil.dry",
+                    "Never start the pump and never add water once the coil is hot and dry.",
+                    flash,
+                    "Put it on the wall beside the stove.",
+                    basis);
+        }
+    }
+
+    private static void flux(Subject s, Findings f) {
+        double area = s.rig().pickups().stream().mapToDouble(Pickup::area).sum();
+        double flux = s.greatestHeat() / area;
+        double critical = Boiling.criticalFlux(s.saturation());
+        String basis = "Zuber's critical flux of still water at saturation";
+        String why = say(
+                "The greatest fire puts %.0f kW on a square metre; it lifts off at %.0f.",
+                flux / 1000, critical / 1000);
+        if (flux > 0.5 * critical) {
+            f.mend(
+                    "boil.flux",
+                    "Steam can lift the water off the metal.",
+                    why,
+                    "Spread the heat over more area.",
+                    basis);
+        } else {
+            f.fine("boil.flux", "Water stays on the metal as long as there is water.", why, basis);
+        }
+        Drill over = s.drill(Fault.OVER_FIRE);
+        if (over != null && over.firstBoil() == NEVER && over.metal().temperature() > s.saturation() + 2) {
+            f.mind(
+                    "boil.wall",
+                    "In a hard fire bubbles form on the pickup's wall while its water is below boiling.",
+                    "The metal reaches " + Telling.degrees(over.metal().temperature())
+                            + ": it ticks, knocks and gathers scale.",
+                    "More flow, soft water, or less area in the flame. Do not throttle the water: a throttled coil boils.",
+                    "nucleate boiling at a wall above saturation (Rohsenow)");
+        }
+    }
+
+    private static void frost(Subject s, Findings f) {
+        Drill d = s.drill(Fault.FROZEN_RUN);
+        if (d == null || d.freezing() == NEVER) {
+            if (d != null)
+                f.fine("frost.run", "It does not freeze in the weather given.", d.sentence(), "a run without fire");
+            return;
+        }
+        double stands = s.around().coldAndFull();
+        String after = Telling.span(d.freezing());
+        String basis = "safety alerts after explosions of frozen back boilers and coils; relief at the stove itself";
+        if (Double.isNaN(stands)) {
+            f.ask(
+                    "frost.run",
+                    "safety.surroundings.coldAndFull: 12 h",
+                    "How long does the rig stand cold and full in frost at the longest?",
+                    "Without a fire the first water freezes after " + after + ". A fire on a frozen coil bursts it.",
+                    basis);
+        } else if (stands >= d.freezing()) {
+            f.stop(
+                    "frost.run",
+                    "It may be frozen when you light it: it stands cold for " + Telling.span(stands)
+                            + " and freezes after " + after + ".",
+                    d.sentence(),
+                    "Drain it, or fill the loop with 30 % or more of propylene glycol behind a coil, or keep the room above "
+                            + "freezing. Hang the sign: frozen or not sure, do not light. Relief at the stove itself.",
+                    basis);
+        } else {
+            f.fine(
+                    "frost.run",
+                    "It is fired again before it freezes.",
+                    "It freezes after " + after + " and stands cold for " + Telling.span(stands)
+                            + ". Not sure? Do not light: warm the room first.",
+                    basis);
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package stokewell.check;
+
+import java.util.Comparator;
+import java.util.List;
+import stokewell.rig.Rig;
+import stokewell.run.Night;
+
+/**
+ * All findings on a rig, worst first. They help a person see; they do not approve anything: local code and a licensed person
+ * go before every one of them.
+ */
+public record Check(List<Finding> findings) {
+
+    public Check {
+        findings = List.copyOf(findings);
+    }
+
+    /** Looks at a rig, its normal day and its drills; drills that were not run are not missed. */
+    public static Check of(Rig rig, Night day, List<Drill> drills) {
+        Subject s = new Subject(rig, day, List.copyOf(drills));
+        Findings f = new Findings();
+        RoomRules.vapours(s, f);
+        if (s.wet()) {
+            BoilRules.look(s, f);
+            OutletRules.look(s, f);
+            FlowRules.look(s, f);
+            MetalRules.look(s, f);
+        }
+        if (rig.store() != null) StoreRules.look(s, f);
+        FireRules.look(s, f);
+        RoomRules.look(s, f);
+        List<Finding> sorted =
+                f.list().stream().sorted(Comparator.comparing(Finding::level)).toList();
+        return new Check(sorted);
+    }
+
+    /** Whether a fire must not be lit on it. */
+    public boolean stops() {
+        return worst() == Level.STOP;
+    }
+
+    /** The worst level found. */
+    public Level worst() {
+        return findings.isEmpty() ? Level.FINE : findings.get(0).level();
+    }
+
+    /** Findings of one level. */
+    public List<Finding> at(Level level) {
+        return findings.stream().filter(f -> f.level() == level).toList();
+    }
+
+    /** The finding with an id, or null. */
+    public Finding of(String id) {
+        for (Finding f : findings) if (f.id().equals(id)) return f;
+        return null;
+    }
+}

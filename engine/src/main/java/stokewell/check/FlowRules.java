@@ -1,0 +1,261 @@
+package stokewell.check;
+
+import static stokewell.check.Findings.say;
+
+import stokewell.matter.Glycol;
+import stokewell.rig.Loop;
+import stokewell.rig.Pipe;
+import stokewell.rig.Pump;
+import stokewell.run.Night;
+
+/** The loop: does it circulate, where does air stay, is the pump matched, does it cavitate, does it cycle. */
+final class FlowRules {
+
+    private FlowRules() {}
+
+    static void look(Subject s, Findings f) {
+        slope(s, f);
+        ports(s, f);
+        checkValve(s, f);
+        speed(s, f);
+        suction(s, f);
+        cycles(s, f);
+        glycol(s, f);
+        pipeFrost(s, f);
+    }
+
+    private static double supplyHeight(Subject s) {
+        double depth = Contents.depth(s.rig().store().shape());
+        double share =
+                s.coilInStore() ? s.rig().store().coil().top() : s.rig().store().supplyPort();
+        return s.rig().store().elevation() + share * depth;
+    }
+
+    private static void slope(Subject s, Findings f) {
+        double lift = supplyHeight(s) - s.highestPickup();
+        String basis = "a hot riser that climbs all the way, 20 mm in a metre or more: practice of gravity heating";
+        if (lift > 0.2) {
+            f.fine(
+                    "loop.rise",
+                    say("The store's hot port stands %.1f m above the fire.", lift),
+                    "Warm water can rise to it.",
+                    basis);
+        } else if (s.pumped()) {
+            f.mind(
+                    "loop.rise",
+                    say("The hot pipe ends %.1f m %s the fire.", Math.abs(lift), lift < 0 ? "below" : "above"),
+                    "Nothing circulates by itself, and air stays at the high point.",
+                    "Vent the high point by hand or float, and give the coil a gravity radiator of its own above it.",
+                    basis);
+        } else {
+            f.stop(
+                    "loop.rise",
+                    say(
+                            "A loop without a pump whose store is %.1f m %s its fire.",
+                            Math.abs(lift), lift < 0 ? "below" : "above"),
+                    "Warm water does not sink: the coil boils at every fire.",
+                    "Raise the store above the fire, or fit a pump with its guards.",
+                    basis);
+        }
+    }
+
+    private static void ports(Subject s, Findings f) {
+        var store = s.rig().store();
+        if (s.coilInStore()) return;
+        double depth = Contents.depth(store.shape());
+        if (store.supplyPort() <= store.returnPort()) {
+            f.mend(
+                    "loop.ports",
+                    "The hot inlet of the store is not above its cool outlet.",
+                    "The loop draws its own hot water back, and gravity works against the pump.",
+                    "Hot in near the top, cool out near the bottom.",
+                    "stratified stores: practice");
+            return;
+        }
+        boolean open = store.cover() != stokewell.rig.Store.Cover.SEALED;
+        double under = (1 - store.supplyPort()) * depth;
+        if (open && under < 0.15) {
+            f.mend(
+                    "loop.level",
+                    say("The hot inlet lies %.0f mm under the water of a store that can lose level.", 1000 * under),
+                    "Once it is bare the gravity loop breaks and the pump draws air; it is lost in weeks and noticed at once.",
+                    "Put it 150 mm (6 in) below the lowest level, mark that level, and read it weekly in mm.",
+                    "ports 150 mm under the lowest level: practice");
+        }
+        Boolean watched = s.around().levelWatched();
+        String basis = "weekly level in mm and its trend; a tray and a floor alarm under a store";
+        if (watched == null) {
+            f.ask(
+                    "water.level",
+                    "safety.surroundings.levelWatched: yes or no",
+                    "Is a low water level noticed in time?",
+                    "Leaks and evaporation take it down unseen; insulation soaks, then the coil runs dry.",
+                    basis);
+        } else if (!watched) {
+            f.mend(
+                    "water.level",
+                    "Nobody sees the water level fall.",
+                    "Leaks and evaporation take it down unseen; insulation soaks, then the coil runs dry.",
+                    "A sight glass or a float with a light, read every week; do not light below the mark.",
+                    basis);
+        }
+    }
+
+    private static void checkValve(Subject s, Findings f) {
+        double opens = s.rig().loop().checkValve();
+        if (Double.isNaN(opens)) return;
+        double lift = Math.max(0, supplyHeight(s) - s.highestPickup());
+        double pull = 9.81 * lift * 25;
+        if (opens > 0.3 * pull) {
+            f.mind(
+                    "loop.check",
+                    say("The check valve asks %.0f Pa; warm water pulls about %.0f Pa.", opens, pull),
+                    "It kills the gravity path, and stuck shut it does so silently: found out only in a power cut.",
+                    "A swing flap in the safe direction, or a heat trap, stops the backward flow at night and leaves gravity its "
+                            + "way. Try it without power once a year at a small fire.",
+                    "buoyancy of 40 K over that height");
+        }
+    }
+
+    private static void speed(Subject s, Findings f) {
+        double flow = s.greatest("loop flow", 0);
+        if (!s.pumped() || flow <= 0) return;
+        Loop l = s.rig().loop();
+        double bore = Math.min(l.supply().bore(), l.back().bore());
+        double v = flow / (975 * Math.PI / 4 * bore * bore);
+        String basis = "0.3 to 1.2 m/s in hot pipe; 0.6 m/s carries air out on filling: practice";
+        if (v > 1.5) {
+            f.mend(
+                    "pipe.speed",
+                    say("Water runs at %.1f m/s in the narrowest pipe.", v),
+                    "It wears copper and eats pump power.",
+                    "Turn the pump down or take wider pipe.",
+                    basis);
+        } else if (v < 0.15) {
+            f.mind(
+                    "pipe.speed",
+                    say("Water creeps at %.2f m/s.", v),
+                    "Air is not carried along and stays at every high point.",
+                    "Let every pipe rise to a vent; purge with the mains at 0.6 m/s when filling.",
+                    basis);
+        } else {
+            f.fine("pipe.speed", say("Water runs at %.1f m/s.", v), "In the usual span.", basis);
+        }
+        double heat = s.greatest("power fire to water", 0);
+        double spread = heat / (flow * 4180);
+        if (spread > 20) {
+            f.mend(
+                    "pump.match",
+                    say("At full fire the water comes back %.0f K hotter than it went in.", spread),
+                    "Too little flow for this fire: the outlet boils while the store is still cool.",
+                    say("It takes %.0f L/min for 10 K.", heat / 41800 * 60),
+                    "5 to 15 K across the pickups: practice");
+        }
+    }
+
+    private static void suction(Subject s, Findings f) {
+        if (!s.pumped()) return;
+        Pump pump = s.rig().loop().pump();
+        double hot = Math.max(s.hottestWater(), 353.15);
+        double gauge = s.safety().closed() ? s.safety().vessel().fill() : 0;
+        double level = s.safety().closed()
+                ? 0
+                : s.rig().loop().header().level() - s.rig().store().elevation();
+        double there = Suction.available(s.air(), gauge, level, loss(s), Math.min(hot, s.saturation() - 1));
+        String basis =
+                "net positive suction head; small circulators ask 0.5 to 1 m at 75 °C and 2 to 3 m at 95 °C (makers' sheets)";
+        String why = say("At %s there are %.1f m of head at a pump on the return.", Telling.degrees(hot), there);
+        double needed = hot > 358 ? 3 : 1;
+        if (there < needed) {
+            f.mend(
+                    "pump.suction",
+                    say("The pump of %.0f W runs dry on steam at hot water.", pump.power()),
+                    why,
+                    "Put it low, on the cool return, with short wide pipe before it, the header above it.",
+                    basis);
+        } else {
+            f.fine(
+                    "pump.suction",
+                    "The pump has head enough at its suction.",
+                    why + " Keep it on the cool return.",
+                    basis);
+        }
+    }
+
+    private static double loss(Subject s) {
+        Pipe p = s.rig().loop().back();
+        double flow = s.greatest("loop flow", 0);
+        double v = flow / (975 * Math.PI / 4 * p.bore() * p.bore());
+        double k = 0.03 * p.length() / p.bore() + p.elbows() * 0.9 + p.lossFactors();
+        return k * v * v / (2 * 9.80665);
+    }
+
+    private static void cycles(Subject s, Findings f) {
+        double days = Math.max(1, (s.day().until() - s.day().from()) / 86400);
+        for (Night.Drive d : s.day().drives()) {
+            double starts = d.starts() / days;
+            String id = d.name().equals("pump") ? "pump.cycles" : "fan.cycles";
+            String basis = "a few starts an hour at most: practice for relays and motors";
+            if (starts > 150) {
+                f.mend(
+                        id,
+                        say("The %s starts %.0f times a day.", d.name(), starts),
+                        "Relay and motor wear out, and the coil is heated and chilled each time.",
+                        "Widen the gap between on and off, move the sensor to the outlet itself, or turn the pump down.",
+                        basis);
+            } else if (starts > 60) {
+                f.mind(
+                        id,
+                        say("The %s starts %.0f times a day.", d.name(), starts),
+                        "Each start chills the coil.",
+                        "Widen the gap between on and off.",
+                        basis);
+            }
+        }
+    }
+
+    private static void glycol(Subject s, Findings f) {
+        double g = s.rig().loop().glycol();
+        if (g <= 0) return;
+        if (g < 0.25) {
+            f.mend(
+                    "glycol.weak",
+                    say("%.0f %% of glycol is too little.", 100 * g),
+                    "Below 25 % it feeds bacteria and its inhibitor is too thin.",
+                    "Take 30 % or more, or none.",
+                    "makers of inhibited propylene glycol");
+        }
+        if (Glycol.freezingPoint(g) > s.rig().weather().low() + 3 && outdoors(s)) {
+            f.mend(
+                    "glycol.frost",
+                    say("This mix freezes at %s.", Telling.degrees(Glycol.freezingPoint(g))),
+                    "The pipes outdoors see "
+                            + Telling.degrees(s.rig().weather().low()) + ".",
+                    "Mix it for 5 K below the coldest night.",
+                    "freezing points of propylene glycol and water");
+        }
+        f.mind(
+                "glycol.cooked",
+                "Glycol that stands in a boiling coil turns to acid.",
+                "Above 120 °C (250 °F) it breaks; one power cut can do it.",
+                "Test it every year and after each overheat; change it when it is below pH 7.",
+                "makers of inhibited propylene glycol");
+    }
+
+    private static boolean outdoors(Subject s) {
+        Loop l = s.rig().loop();
+        return l.supply().where() == Pipe.Where.OUTDOORS || l.back().where() == Pipe.Where.OUTDOORS;
+    }
+
+    private static void pipeFrost(Subject s, Findings f) {
+        if (!outdoors(s) || !s.frostyWinter() || s.rig().loop().glycol() > 0) return;
+        f.mend(
+                "frost.outdoors",
+                "Water pipes run outdoors in frost.",
+                say(
+                        "In a night of %s a still pipe freezes within hours, sooner than the rest of the rig.",
+                        Telling.degrees(s.rig().weather().low())),
+                "Bring them inside, bury them, or fill with 30 % glycol or more behind a coil in the store.",
+                "freezing of a still pipe by its own heat loss");
+    }
+}

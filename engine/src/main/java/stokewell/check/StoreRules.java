@@ -1,0 +1,156 @@
+package stokewell.check;
+
+import static stokewell.check.Findings.say;
+
+import stokewell.rig.Layer;
+import stokewell.rig.Room;
+import stokewell.rig.Safety;
+import stokewell.rig.Store;
+
+/** The store as a thing of weight and walls. */
+final class StoreRules {
+
+    /** Yield of structural steel S235; two thirds of it is what a wall may see. */
+    private static final double YIELD = 235e6;
+
+    private static final double STEEL = 200e9;
+    /** Timber floors of houses in the US: 40 psf. */
+    private static final double HOUSE_FLOOR = 1900;
+
+    private StoreRules() {}
+
+    static void look(Subject s, Findings f) {
+        weight(s, f);
+        if (s.rig().store().shape() instanceof Store.Shape.Square q) walls(s, f, q);
+    }
+
+    private static void weight(Subject s, Findings f) {
+        Store store = s.rig().store();
+        Layer wall = store.wall();
+        double water = 1000 * Contents.store(s.rig());
+        double area = footprint(store.shape());
+        double shell = wall.thickness()
+                * wall.density()
+                * (2 * area + perimeter(store.shape()) * Contents.depth(store.shape()));
+        double load = 9.80665 * (water + shell) / area;
+        double good = s.around().floorGoodFor();
+        boolean slab = s.rig().room().floor() instanceof Room.Floor.Slab;
+        String why = say(
+                "%.0f kg on %.2f m²: %.1f kPa (%.0f psf). A timber floor is made for %.1f kPa.",
+                water + shell, area, load / 1000, load / 47.88, HOUSE_FLOOR / 1000);
+        String basis = "1 m of water is 9.8 kPa; house floors 1.9 kPa (40 psf): building codes";
+        if (store.standing() == Store.Standing.EARTH) return;
+        if (!Double.isNaN(good) && good < load) {
+            f.stop(
+                    "store.weight",
+                    "The floor does not carry the store.",
+                    why + say(" This one is good for %.1f kPa.", good / 1000),
+                    "Stand it on the ground, on a slab 100 mm wider all round, never on joists; spread it with steel and have it "
+                            + "checked.",
+                    basis);
+        } else if (Double.isNaN(good) && !slab) {
+            f.stop(
+                    "store.weight",
+                    "The store stands on boards, and nothing is known of what they carry.",
+                    why,
+                    "Give safety.surroundings.floorGoodFor from someone who can reckon it, or stand it on the ground.",
+                    basis);
+        } else if (Double.isNaN(good)) {
+            f.mind(
+                    "store.weight",
+                    "Is the slab good for the store?",
+                    why,
+                    "100 mm with mesh on firm ground usually is; foam under it at a third of its short-term strength.",
+                    basis);
+        } else {
+            f.fine("store.weight", "The floor carries the store.", why, basis);
+        }
+    }
+
+    static double footprint(Store.Shape shape) {
+        if (shape instanceof Store.Shape.Round r) return Math.PI / 4 * r.diameter() * r.diameter();
+        if (shape instanceof Store.Shape.Square q) return q.width() * q.length();
+        Store.Shape.Lying l = (Store.Shape.Lying) shape;
+        return 0.5 * l.diameter() * l.length();
+    }
+
+    private static double perimeter(Store.Shape shape) {
+        if (shape instanceof Store.Shape.Round r) return Math.PI * r.diameter();
+        if (shape instanceof Store.Shape.Square q) return 2 * (q.width() + q.length());
+        return Math.PI * ((Store.Shape.Lying) shape).diameter();
+    }
+
+    private static void walls(Subject s, Findings f, Store.Shape.Square q) {
+        Store store = s.rig().store();
+        Safety.Metal metal = s.materials().tank();
+        if (metal == Safety.Metal.PLASTIC || metal == Safety.Metal.RUBBER) return;
+        double thick = store.wall().thickness();
+        if (thick <= 0 || store.wall().density() < 2000) return;
+        boolean full = store.cover() == Store.Cover.SEALED;
+        double over = full && s.wet() && !s.coilInStore()
+                ? Math.max(0, s.rig().loop().header().level() - s.waterTop())
+                : 0;
+        double top = Subject.waterPressure(over);
+        double bottom = Subject.waterPressure(over + q.height());
+        double apart = s.materials().stiffeners();
+        double span = Math.max(q.width(), q.length());
+        if (!Double.isNaN(apart)) span = Math.min(span, apart);
+        Plate plate = worst(span, q.height(), thick, top, bottom, full);
+        double skin = skin(span, thick, 0.5 * (top + bottom));
+        double total = 0.5 * (top + bottom) * Math.max(q.width(), q.length()) * q.height();
+        String why = say(
+                "The water pushes %.0f kN on the long wall. A panel of %.2f m by %.2f m of %.1f mm bends %.0f mm, with %.0f MPa%s.",
+                total / 1000,
+                span,
+                q.height(),
+                1000 * thick,
+                1000 * plate.deflection(),
+                plate.stress() / 1e6,
+                plate.deflection() > 0.5 * thick
+                        ? say("; held at its edges it hangs like a skin at %.0f MPa and pulls its seams", skin / 1e6)
+                        : "");
+        String basis = "thin plates under water, Timoshenko and Woinowsky-Krieger; S235 steel, two thirds of yield";
+        if (plate.stress() > YIELD * 2 / 3 || plate.deflection() > span / 100) {
+            double enough = enough(q.height(), thick, top, bottom, full, span);
+            f.add(
+                    skin > YIELD * 2 / 3 ? Level.STOP : Level.MEND,
+                    "store.wall",
+                    "The flat wall is too thin for its water.",
+                    why,
+                    Double.isNaN(enough)
+                            ? "Take thicker plate, or a round tank."
+                            : say(
+                                    "Weld stiffeners on every %.0f mm, or take thicker plate, or a round tank.",
+                                    1000 * enough),
+                    basis);
+        } else {
+            f.fine("store.wall", "The flat walls carry their water.", why + " Flat walls must stay vented.", basis);
+        }
+    }
+
+    /** Real edges lie between hinged and held: the greater stress of both, the greater deflection of both. */
+    private static Plate worst(double span, double height, double thick, double top, double bottom, boolean roofed) {
+        Plate.Edge rim = roofed ? Plate.Edge.SIMPLE : Plate.Edge.FREE;
+        Plate hinged = Plate.of(span, height, thick, STEEL, top, bottom, Plate.Edge.SIMPLE, rim);
+        Plate held = Plate.of(span, height, thick, STEEL, top, bottom, Plate.Edge.CLAMPED, rim);
+        return new Plate(Math.max(hinged.deflection(), held.deflection()), Math.max(hinged.stress(), held.stress()));
+    }
+
+    /**
+     * Stress of a long strip whose edges cannot come in, by its pull alone, Pa: cylindrical bending of a thin plate,
+     * {@code (E p² a² / (24 (1−ν²) t²))^⅓}. What a wall that bends far past its thickness comes to if its corners hold.
+     */
+    static double skin(double span, double thick, double pressure) {
+        return Math.cbrt(STEEL * pressure * pressure * span * span / (24 * (1 - 0.09) * thick * thick));
+    }
+
+    /** The widest spacing of upright stiffeners that carries it, m; NaN if none does. */
+    private static double enough(double height, double thick, double top, double bottom, boolean roofed, double from) {
+        for (int parts = 2; parts <= 8; parts++) {
+            double span = from / parts;
+            Plate p = worst(span, height, thick, top, bottom, roofed);
+            if (p.stress() < YIELD * 2 / 3 && p.deflection() < span / 100) return span;
+        }
+        return Double.NaN;
+    }
+}
