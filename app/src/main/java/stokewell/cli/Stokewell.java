@@ -16,11 +16,14 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "./stokewell help VERB tells what a verb takes.",
-            "Exit codes: 0 done, 1 the run failed, 2 something was asked wrongly and nothing was run."
+            "Exit codes: 0 done, 1 the run failed, 2 something was asked wrongly and nothing was run, "
+                    + "3 a check found a stop."
         },
         subcommands = {
             NightVerb.class,
             SeasonVerb.class,
+            CheckVerb.class,
+            DrillVerb.class,
             DefaultsVerb.class,
             KeysVerb.class,
             SchemaVerb.class,

@@ -310,8 +310,11 @@ public final class Drills {
         }
         if (!any) return Drill.impossible(fault, "No thermostat drives the pump.");
         Simulation sim = fork(rig.switched(list));
+        Follow follow = new Follow(sim, 8 * HOUR);
+        // the sensor forgets slowly; once the pump stands for good, the loop stands with it
+        for (int k = 1; k <= 40 && !limit && sim.plant().loop().pumping(); k++) follow.until(30.0 * k);
         if (!limit && !sim.plant().loop().pumping()) stopPump(sim);
-        Watch with = follow(sim, 8 * HOUR, false);
+        Watch with = follow.out(false);
         List<Drill.Guard> guards = new ArrayList<>();
         if (limit) {
             List<Switch> bare = list.stream()
@@ -371,7 +374,10 @@ public final class Drills {
 
     /** The bed filled up to a whole fresh load, and the air wide open. */
     private Simulation greatestFire() {
-        Simulation sim = fork(rig.fired(rig.habit(), WIDE_OPEN));
+        return fill(fork(rig.fired(rig.habit(), WIDE_OPEN)));
+    }
+
+    private Simulation fill(Simulation sim) {
         Plant plant = sim.plant();
         double more = Math.max(0, load() - plant.fire().bed(sim.columns()));
         sim.intervene(y -> y[Plant.state(plant.raw())] += more);
@@ -407,7 +413,7 @@ public final class Drills {
     private Drill frozenRun() {
         Simulation cold = cutOff(fork(rig.fired(NO_MORE_WOOD, rig.stove().air())), true);
         Watch frozen = follow(cold, COLD_SPELL, false, true);
-        Simulation lit = resisted(fork(rig));
+        Simulation lit = fill(resisted(fork(rig)));
         Plant plant = lit.plant();
         lit.intervene(y -> {
             for (PickupWater p : plant.pickups()) {

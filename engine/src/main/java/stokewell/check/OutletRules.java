@@ -158,14 +158,14 @@ final class OutletRules {
                     "vent.bore",
                     say("The open vent of %.0f mm is too narrow.", 1000 * bore),
                     why + " Past that it throws the header's water out.",
-                    say("Make it %.0f mm or wider all the way.", 1000 * asked),
+                    say("Make it %.0f mm or wider all the way.", Math.ceil(1000 * asked)),
                     basis);
         } else if (bore < asked) {
             f.mend(
                     "vent.bore",
                     say("The open vent of %.0f mm is narrower than the rule asks.", 1000 * bore),
                     why + " Scale and a bird's nest do not leave it so wide.",
-                    say("Make it %.0f mm or wider all the way.", 1000 * asked),
+                    say("Make it %.0f mm or wider all the way.", Math.ceil(1000 * asked)),
                     basis);
         } else {
             f.fine("vent.bore", say("The open vent is %.0f mm wide.", 1000 * bore), why, basis);
@@ -189,7 +189,9 @@ final class OutletRules {
                     "vent.feed",
                     bore == 0 ? "There is no cold feed." : say("The cold feed is %.0f mm wide.", 1000 * bore),
                     why,
-                    say("Give the header its own pipe of %.0f mm to the low return, with no valve.", 1000 * asked),
+                    say(
+                            "Give the header its own pipe of %.0f mm to the low return, with no valve.",
+                            Math.ceil(1000 * asked)),
                     basis);
         }
     }

@@ -49,7 +49,7 @@ final class StoreRules {
                             + "checked.",
                     basis);
         } else if (Double.isNaN(good) && !slab) {
-            f.stop(
+            f.mend(
                     "store.weight",
                     "The store stands on boards, and nothing is known of what they carry.",
                     why,

@@ -111,8 +111,10 @@ final class Telling {
 
     private double pressure(double needed, boolean boils) {
         if (sealed() || rig.safety().closed()) {
-            if (!boils && !sealed()) return w.gauge;
-            if (!reliefReached()) return boils ? NEVER : w.gauge;
+            // water shut in all round bursts its walls as it warms, long before it boils
+            boolean shutIn = sealed() && fault != Fault.VENT_BLOCKED;
+            if (!boils && !shutIn) return w.gauge;
+            if (!reliefReached()) return NEVER;
             return boils ? Vented.valvePressure(rig.safety().relief(), needed, air) : w.gauge;
         }
         return head + Vented.ventLoss(rig.loop().header().vent(), w.steamRate, air);
@@ -195,10 +197,8 @@ final class Telling {
         String cold = "Left cold, the " + w.frozenWhere + " is at its freezing point after " + span(w.freezing)
                 + " and plugged " + span(plug()) + " later.";
         double least = w.firstBoil();
-        return least == NEVER
-                ? cold
-                : cold + " A fire on plugged pipes boils the shut-in coil in " + span(least)
-                        + ", and bursts it before that.";
+        return cold + " A fire then bursts the shut-in coil by the growth of its water"
+                + (least == NEVER ? "." : ", before it boils in " + span(least) + ".");
     }
 
     /** From the freezing point to a half-frozen pipe, s. */
@@ -225,7 +225,7 @@ final class Telling {
     }
 
     private String outlet(boolean boils, double needed, double fitted, double pressure) {
-        if (!boils || fault == Fault.DRY_REFILLED || fault == Fault.FROZEN_RUN && !sealed()) return "";
+        if (!boils || fault == Fault.DRY_REFILLED || fault == Fault.FROZEN_RUN) return "";
         if (pressure == NEVER) {
             return fault == Fault.VALVE_SHUT && rig.safety().valveToOpen() == null
                     ? " If that valve stands between the coil and its vent, nothing holds the pressure: it bursts within a minute."

@@ -1,0 +1,83 @@
+package stokewell.cli;
+
+import java.io.PrintWriter;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import stokewell.check.Check;
+import stokewell.check.Drills;
+import stokewell.check.Fault;
+import stokewell.file.UnitSystem;
+import stokewell.rig.Rig;
+
+/** Lets things fail. */
+@Command(
+        name = "drill",
+        description =
+                "What happens when something fails at the worst moment of a normal day, how long there is, what to do.",
+        sortOptions = false)
+final class DrillVerb implements Callable<Integer> {
+
+    @Spec
+    CommandSpec spec;
+
+    @Mixin
+    RigChoice choice;
+
+    @Option(
+            names = "--fault",
+            paramLabel = "NAME|all",
+            defaultValue = "all",
+            description =
+                    "power-out, pump-dead, air-lock, valve-shut, fan-dead, sensor-out, stuck-on, stuck-off, over-fire, "
+                            + "double-load, low-water, dry-refilled, frozen-run, vent-blocked, relief-fails, backdraft. Default: all.")
+    String fault;
+
+    @Option(
+            names = "--weather",
+            paramLabel = "WEATHER",
+            description = "As for night. Default: what the rig file names.")
+    String weather;
+
+    @Option(names = "--json", description = "Write JSON and nothing else.")
+    boolean json;
+
+    @Override
+    public Integer call() throws Exception {
+        Set<Fault> faults = faults(fault);
+        Rig rig = choice.read().rig();
+        WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, UnitSystem.SI);
+        Drills.Outcome outcome = CheckVerb.drilled(rig, outdoors, faults);
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            out.println(DrillVerbJson.of(rig, outcome));
+        } else {
+            // no output shows a rig that must not be lit as fine
+            Check check = Check.of(rig, outcome.day(), outcome.drills());
+            out.print(DrillVerbPage.text(rig, outcome, check));
+        }
+        return 0;
+    }
+
+    static String name(Fault fault) {
+        return fault.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static Set<Fault> faults(String asked) {
+        String plain = asked.strip().toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
+        if (plain.equals("all")) return EnumSet.allOf(Fault.class);
+        for (Fault f : Fault.values()) {
+            if (name(f).equals(plain) || f.title().replace(' ', '-').equals(plain)) return EnumSet.of(f);
+        }
+        List<String> names = Arrays.stream(Fault.values()).map(DrillVerb::name).toList();
+        throw Complaint.usage("--fault " + asked + " is not a fault.", "Known: all, " + String.join(", ", names) + ".");
+    }
+}

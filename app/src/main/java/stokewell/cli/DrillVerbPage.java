@@ -1,0 +1,122 @@
+package stokewell.cli;
+
+import java.util.Locale;
+import stokewell.check.Check;
+import stokewell.check.Drill;
+import stokewell.check.Drills;
+import stokewell.rig.Rig;
+
+/** Drills as text: one line and one bar of time a fault, then a sentence each. */
+final class DrillVerbPage {
+
+    private static final double ZERO = 273.15;
+    /** Ends of the bar of time, s: one minute to eight hours, evenly in its logarithm. */
+    private static final double FIRST = 60;
+
+    private static final double LAST = 8 * 3600;
+    private static final int BAR = 28;
+
+    private DrillVerbPage() {}
+
+    static String text(Rig rig, Drills.Outcome outcome, Check check) {
+        StringBuilder b = new StringBuilder();
+        b.append(rig.name()).append(": what fails at the worst moment of a normal day");
+        double start = outcome.drills().stream()
+                .filter(Drill::possible)
+                .mapToDouble(Drill::start)
+                .findFirst()
+                .orElse(Double.NaN);
+        var at = outcome.day().at(start);
+        if (at != null) b.append(", ").append(at.toLocalTime().withSecond(0).withNano(0));
+        b.append(".\n");
+        if (check.stops())
+            b.append("STOP. ").append(check.findings().get(0).what()).append('\n');
+        b.append('\n');
+        b.append(String.format(
+                Locale.ROOT,
+                "%-28s %-5s %8s %6s %6s %6s %6s %6s  %s%n",
+                "fault",
+                "",
+                "boils",
+                "water",
+                "metal",
+                "bar",
+                "kg/h",
+                "lost",
+                axis()));
+        for (Drill d : outcome.drills()) line(b, d);
+        b.append(
+                "\nB boils, D first metal dry, F first water freezes. Temperatures in C, lost water in kg, pressure over the air's.\n\n");
+        for (Drill d : outcome.drills()) {
+            CheckVerbPage.wrap(b, "", cap(d.fault().title()) + " (" + d.fault().story() + "): " + d.sentence());
+            for (Drill.Guard g : d.guards()) {
+                b.append("    ").append(guard(g)).append('\n');
+            }
+        }
+        b.append("\nA reckoning, not an approval: local code and a licensed person decide.\n");
+        return b.toString();
+    }
+
+    private static String cap(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private static String guard(Drill.Guard g) {
+        String text = g.name() + ": boils " + time(g.without()) + " without it, " + time(g.with()) + " with it";
+        return g.steam() > 0.05
+                ? text + String.format(Locale.ROOT, "; keeps %.1f kg from boiling off", g.steam())
+                : text;
+    }
+
+    private static void line(StringBuilder b, Drill d) {
+        if (!d.possible()) {
+            b.append(String.format(Locale.ROOT, "%-28s -%n", d.fault().title()));
+            return;
+        }
+        b.append(String.format(
+                Locale.ROOT,
+                "%-28s %-5s %8s %6s %6s %6s %6s %6s  %s%n",
+                d.fault().title(),
+                d.level(),
+                time(d.firstBoil()),
+                whole(d.water().temperature() - ZERO),
+                whole(d.metal().temperature() - ZERO),
+                d.pressure() == Double.POSITIVE_INFINITY ? "bursts" : tenth(d.pressure() / 1e5),
+                whole(d.steam() * 3600),
+                tenth(d.waterLost()),
+                bar(d)));
+    }
+
+    private static String whole(double v) {
+        return Double.isFinite(v) ? Long.toString(Math.round(v)) : "-";
+    }
+
+    private static String tenth(double v) {
+        return Double.isFinite(v) ? String.format(Locale.ROOT, "%.1f", v) : "-";
+    }
+
+    private static String axis() {
+        return "1 min   5   20   1 h     8 h";
+    }
+
+    private static String bar(Drill d) {
+        StringBuilder bar = new StringBuilder(".".repeat(BAR));
+        mark(bar, d.freezing(), 'F');
+        mark(bar, d.exposed(), 'D');
+        mark(bar, d.firstBoil(), 'B');
+        return bar.toString();
+    }
+
+    private static void mark(StringBuilder bar, double after, char sign) {
+        if (!(after <= LAST)) return;
+        double share = Math.log(Math.max(FIRST, after) / FIRST) / Math.log(LAST / FIRST);
+        bar.setCharAt((int) Math.min(BAR - 1, Math.round(share * (BAR - 1))), sign);
+    }
+
+    static String time(double seconds) {
+        if (!Double.isFinite(seconds)) return "never";
+        if (seconds < 90) return Math.round(seconds) + " s";
+        if (seconds < 5400) return Math.round(seconds / 60) + " min";
+        return String.format(Locale.ROOT, "%.1f h", seconds / 3600);
+    }
+}

@@ -1,0 +1,140 @@
+package stokewell.check;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.RecordComponent;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import stokewell.network.Compiler;
+import stokewell.rig.Rig;
+import stokewell.rig.Rigs;
+import stokewell.rig.Safety;
+import stokewell.run.NightRun;
+import stokewell.run.Simulation;
+import stokewell.weather.DayRange;
+import stokewell.weather.Site;
+import stokewell.weather.Weather;
+
+/** A rig of which all questions are answered well, ways to spoil one thing in it, and its runs. */
+final class Sound {
+
+    private static final Map<String, Drills.Outcome> RUN = new HashMap<>();
+
+    private Sound() {}
+
+    static Safety safety() {
+        return new Safety(
+                false,
+                new Safety.OpenVent(0.6, true, true, 0.022),
+                new Safety.ReliefValve(150000, 40000, 0.015, true, true),
+                null,
+                null,
+                null,
+                new Safety.Materials(
+                        Safety.Metal.STEEL, 5, Safety.Metal.STEEL, Safety.Metal.STEEL, Double.NaN, true, false),
+                new Safety.Surroundings(
+                        false, false, true, 1.2, false, 0.6, 30000, 0, 0.01, 60, 12 * 3600, true, false, true, true),
+                null);
+    }
+
+    /** Pumped, with nothing that works without power: its answers are good, its physics is not. */
+    static Rig pumped() {
+        return Rigs.pumped().secured(safety());
+    }
+
+    /** The same circulating by itself. */
+    static Rig thermosiphon() {
+        return Rigs.thermosiphon().secured(safety());
+    }
+
+    /** A record with one of its components changed. */
+    static <R extends Record> R with(R record, String name, Object value) {
+        try {
+            RecordComponent[] parts = record.getClass().getRecordComponents();
+            Class<?>[] types = new Class<?>[parts.length];
+            Object[] values = new Object[parts.length];
+            boolean found = false;
+            for (int i = 0; i < parts.length; i++) {
+                types[i] = parts[i].getType();
+                parts[i].getAccessor().setAccessible(true);
+                boolean here = parts[i].getName().equals(name);
+                values[i] = here ? value : parts[i].getAccessor().invoke(record);
+                found |= here;
+            }
+            if (!found) throw new IllegalArgumentException("no " + name + " in " + record.getClass());
+            @SuppressWarnings("unchecked")
+            Constructor<R> constructor = (Constructor<R>) record.getClass().getDeclaredConstructor(types);
+            return constructor.newInstance(values);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    static Rig around(Rig rig, String name, Object value) {
+        return rig.secured(with(rig.safety(), "surroundings", with(rig.safety().surroundings(), name, value)));
+    }
+
+    static Rig material(Rig rig, String name, Object value) {
+        return rig.secured(with(rig.safety(), "materials", with(rig.safety().materials(), name, value)));
+    }
+
+    static Rig vent(Rig rig, String name, Object value) {
+        return rig.secured(with(rig.safety(), "vent", with(rig.safety().vent(), name, value)));
+    }
+
+    static Rig relief(Rig rig, String name, Object value) {
+        return rig.secured(with(rig.safety(), "relief", with(rig.safety().relief(), name, value)));
+    }
+
+    static Rig safe(Rig rig, String name, Object value) {
+        return rig.secured(with(rig.safety(), name, value));
+    }
+
+    static Rig loop(Rig rig, String name, Object value) {
+        return rig.plumbed(with(rig.loop(), name, value));
+    }
+
+    static Rig store(Rig rig, String name, Object value) {
+        return with(rig, "store", with(rig.store(), name, value));
+    }
+
+    static Drills.Outcome run(Rig rig, Set<Fault> faults) {
+        Site site = new Site(
+                rig.place().latitude(),
+                rig.place().longitude(),
+                rig.place().utcOffset(),
+                rig.place().altitude());
+        Weather weather = Weather.day(
+                new DayRange(rig.weather().low(), rig.weather().high()),
+                rig.weather().wind(),
+                rig.weather().sun(),
+                site,
+                LocalDate.of(2023, 1, 15),
+                Compiler.surfaces(rig));
+        LocalDateTime from = LocalDateTime.of(2023, 1, 16, 8, 0);
+        NightRun.Ask ask = new NightRun.Ask(
+                from, from.plusDays(1), LocalTime.of(7, 30), LocalTime.of(16, 0), 283.15, 300, Simulation.TOLERANCE);
+        return Drills.run(rig, weather, ask, faults);
+    }
+
+    /** All drills of one of the two rigs here, run once. */
+    static Drills.Outcome outcome(Rig rig) {
+        return RUN.computeIfAbsent(rig.name(), n -> run(rig, EnumSet.allOf(Fault.class)));
+    }
+
+    /** The check of a rig that differs from one of the two only in what it answers. */
+    static Check answered(Rig rig) {
+        Drills.Outcome o = outcome(rig.name().equals("pumped") ? pumped() : thermosiphon());
+        return Check.of(rig, o.day(), o.drills());
+    }
+
+    /** The check of a rig that differs in its physics. */
+    static Check rerun(Rig rig) {
+        Drills.Outcome o = run(rig, EnumSet.allOf(Fault.class));
+        return Check.of(rig, o.day(), o.drills());
+    }
+}
