@@ -92,7 +92,7 @@ public record Stove(
     }
 
     /** What sets the air inlet. Settings are shares of wide open. */
-    public sealed interface Air {
+    public sealed interface Air permits Air.Hand, Air.Clock, Air.Damper {
 
         /** One setting while wood is burning; shut to the closing setting once only coals are left. */
         record Hand(

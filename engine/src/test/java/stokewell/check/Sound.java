@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import stokewell.network.Compiler;
+import stokewell.network.Plant;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Safety;
@@ -102,23 +103,30 @@ final class Sound {
         return with(rig, "store", with(rig.store(), name, value));
     }
 
-    static Drills.Outcome run(Rig rig, Set<Fault> faults) {
+    static Plant plant(Rig rig) {
+        return Compiler.compile(rig, weather(rig));
+    }
+
+    private static Weather weather(Rig rig) {
         Site site = new Site(
                 rig.place().latitude(),
                 rig.place().longitude(),
                 rig.place().utcOffset(),
                 rig.place().altitude());
-        Weather weather = Weather.day(
+        return Weather.day(
                 new DayRange(rig.weather().low(), rig.weather().high()),
                 rig.weather().wind(),
                 rig.weather().sun(),
                 site,
                 LocalDate.of(2023, 1, 15),
                 Compiler.surfaces(rig));
+    }
+
+    static Drills.Outcome run(Rig rig, Set<Fault> faults) {
         LocalDateTime from = LocalDateTime.of(2023, 1, 16, 8, 0);
         NightRun.Ask ask = new NightRun.Ask(
                 from, from.plusDays(1), LocalTime.of(7, 30), LocalTime.of(16, 0), 283.15, 300, Simulation.TOLERANCE);
-        return Drills.run(rig, weather, ask, faults);
+        return Drills.run(rig, weather(rig), ask, faults);
     }
 
     /** All drills of one of the two rigs here, run once. */
