@@ -13,7 +13,7 @@ import static stokewell.rig.Dimension.VOLUME;
 import static stokewell.rig.Dimension.VOLUME_FLOW;
 
 /** A thing that gives the store's heat to the room. */
-public sealed interface Emitter {
+public sealed interface Emitter permits Emitter.AirTubes, Emitter.FanCoil, Emitter.Radiator, Emitter.FloorLoop {
 
     /** What the switches call it. */
     String name();

@@ -7,7 +7,7 @@ import static stokewell.rig.Dimension.TEMPERATURE;
 import java.util.List;
 
 /** What the person at the stove does. */
-public sealed interface Habit {
+public sealed interface Habit permits Habit.Clock, Habit.Rule {
 
     /** Loads at fixed hours, every day. */
     record Clock(

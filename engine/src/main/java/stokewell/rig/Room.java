@@ -118,7 +118,7 @@ public record Room(
     }
 
     /** What the room stands on. */
-    public sealed interface Floor {
+    public sealed interface Floor permits Floor.Slab, Floor.Boards {
 
         /** Concrete on the ground. */
         record Slab(

@@ -82,7 +82,7 @@ public record Store(
     }
 
     /** The shape of the water. */
-    public sealed interface Shape {
+    public sealed interface Shape permits Shape.Round, Shape.Square, Shape.Lying {
 
         /** A standing cylinder. */
         record Round(
