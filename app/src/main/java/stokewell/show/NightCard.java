@@ -1,5 +1,6 @@
 package stokewell.show;
 
+import java.util.ArrayList;
 import java.util.List;
 import stokewell.file.UnitSystem;
 import stokewell.run.Night;
@@ -59,115 +60,13 @@ public final class NightCard {
             any = true;
         }
         if (any) out.blank();
-        rooms();
-        fire();
+        for (NightFacts.Fact f : NightFacts.of(night, facts, as)) out.line(f.label(), f.value());
         out.blank();
-        heat();
+        heat(out, new HeatBook(night.ledger()), as);
         out.blank();
         for (Cautions.Caution c : cautions) if (!c.danger()) out.words("! ", c.text());
         out.words("! ", Cautions.DECIDES);
         out.words("start: ", night.start());
-    }
-
-    private void rooms() {
-        Night.Morning m = night.morning();
-        String hour = Clock.hour(night.at(m.time()));
-        if (Double.isFinite(m.room())) out.line("room at " + hour, as.room(m.room()));
-        if (Double.isFinite(m.storeMean())) {
-            out.line("store at " + hour, as.hot(m.storeMean()) + " mean, " + as.hot(m.storeTop()) + " top");
-        }
-        if (Double.isFinite(night.lowestRoom().room())) {
-            out.line(
-                    "lowest room of the night",
-                    as.room(night.lowestRoom().room()) + at(night.lowestRoom().time()));
-        }
-        out.line("hours above " + as.setting(night.limit()), as.hours(night.hoursAbove()));
-        out.line("hours carried after the fire", carried(night, as));
-        charge();
-        for (Night.ToBoil b : night.minutesToBoil()) {
-            out.line("if flow stops, " + Plain.name(b.pickup(), 10) + " boils in", toBoil(b));
-        }
-        if (Double.isFinite(night.boil().margin())) {
-            out.line(
-                    "least margin to boiling",
-                    margin(night.boil(), as) + at(night.boil().time()));
-            out.line("boiling", boiling(night.boilingMinutes(), night.steam(), as));
-        }
-        String lost = waterLost(night.steam(), night.evaporated(), as);
-        if (!lost.isEmpty()) out.line("water lost", lost);
-        if (Double.isFinite(night.headerLeft())) out.line("water left in the header", as.water(night.headerLeft()));
-    }
-
-    static String carried(Night night, Measure as) {
-        if (Double.isNaN(night.hoursCarried())) return "the fire never goes out";
-        if (Double.isInfinite(night.hoursCarried())) return "all of the run";
-        return as.hours(night.hoursCarried());
-    }
-
-    static String margin(Night.Boil boil, Measure as) {
-        if (boil.margin() <= 0) return "none, " + boil.where();
-        return as.difference(boil.margin(), 0) + ", " + boil.where();
-    }
-
-    static String boiling(double minutes, double steam, Measure as) {
-        if (!(minutes > 0)) return "never";
-        return as.minutes(minutes) + ", " + as.mass(steam, 2) + " of steam";
-    }
-
-    /** Empty if next to nothing is lost. */
-    static String waterLost(double steam, double evaporated, Measure as) {
-        StringBuilder lost = new StringBuilder();
-        if (steam > 0.005) lost.append(as.water(steam)).append(" as steam");
-        if (evaporated > 0.05) {
-            if (lost.length() > 0) lost.append(", ");
-            lost.append(as.water(evaporated)).append(" from the open store");
-        }
-        return lost.toString();
-    }
-
-    private String toBoil(Night.ToBoil b) {
-        if (!Double.isFinite(b.minutes())) return "the fire never heats it";
-        return "about " + as.minutes(b.minutes()) + at(b.time());
-    }
-
-    private void charge() {
-        Night.Charge c = night.charge();
-        if (c == null || Double.isNaN(c.roomLeft())) return;
-        double spare = c.roomLeft() - c.coming();
-        out.line(
-                "room left, less heat in the stove",
-                as.energy(spare) + " at the last load" + at(c.time()) + ": " + as.energy(c.roomLeft()) + " less "
-                        + as.energy(c.coming()) + ", full at " + as.hot(c.full()));
-        out.line("last safe time for one more load", lastSafe(night, c));
-    }
-
-    static String lastSafe(Night night, Night.Charge c) {
-        if (Double.isNaN(c.lastSafeLoad())) return "none: one more load would not fit";
-        return Double.isInfinite(c.lastSafeLoad())
-                ? "any: one more load always fits"
-                : Clock.hour(night.at(c.lastSafeLoad()));
-    }
-
-    private void fire() {
-        out.line("wood", wood(night.wood(), night.loads(), facts, as));
-        if (night.ledger().meter("heat released") > 0 && !night.minutesToBoil().isEmpty()) {
-            out.line("fire's heat that went into water", Numbers.percent(night.waterShare()));
-        }
-        for (Night.Drive d : night.drives()) out.line(d.name(), drive(d, as));
-        if (Double.isFinite(night.hottestBody())) out.line("hottest stove body", as.hot(night.hottestBody()));
-    }
-
-    static String wood(double mass, int loads, CardFacts facts, Measure as) {
-        return as.mass(mass, 0) + " in " + loads + (loads == 1 ? " load, " : " loads, ")
-                + facts.stack().told(mass, facts.stackedDensity());
-    }
-
-    static String drive(Night.Drive d, Measure as) {
-        return d.starts() + (d.starts() == 1 ? " start, " : " starts, ") + as.hours(d.hours());
-    }
-
-    private void heat() {
-        heat(out, new HeatBook(night.ledger()), as);
     }
 
     static void heat(Plain out, HeatBook book, Measure as) {
@@ -182,7 +81,7 @@ public final class NightCard {
     private static List<HeatBook.Flow> most(List<HeatBook.Flow> ends) {
         double rest = 0;
         for (int i = ACCOUNTS; i < ends.size(); i++) rest += ends.get(i).heat();
-        List<HeatBook.Flow> kept = new java.util.ArrayList<>(ends.subList(0, ACCOUNTS));
+        List<HeatBook.Flow> kept = new ArrayList<>(ends.subList(0, ACCOUNTS));
         kept.add(new HeatBook.Flow("other", rest));
         return kept;
     }
@@ -196,9 +95,5 @@ public final class NightCard {
                             + Plain.right(share, 7) + "  " + Plain.repeat('#', bar))
                     .stripTrailing());
         }
-    }
-
-    private String at(double time) {
-        return Double.isFinite(time) ? " at " + Clock.hour(night.at(time)) : "";
     }
 }

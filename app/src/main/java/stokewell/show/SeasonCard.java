@@ -102,16 +102,16 @@ public final class SeasonCard {
         if (Double.isFinite(season.boil().margin())) {
             out.line(
                     "least margin to boiling",
-                    NightCard.margin(season.boil(), as) + ", "
+                    NightFacts.margin(season.boil(), as) + ", "
                             + Clock.dayAndHour(season.at(season.boil().time())));
-            out.line("boiling", NightCard.boiling(season.boilingMinutes(), season.steam(), as));
+            out.line("boiling", NightFacts.boiling(season.boilingMinutes(), season.steam(), as));
         }
-        String lost = NightCard.waterLost(season.steam(), season.evaporated(), as);
+        String lost = NightFacts.waterLost(season.steam(), season.evaporated(), as);
         if (!lost.isEmpty()) out.line("water lost", lost);
-        out.line("wood", NightCard.wood(season.wood(), season.loads(), facts, as));
+        out.line("wood", NightFacts.wood(season.wood(), season.loads(), facts, as));
         double degreeDays = degreeDays(season);
         if (degreeDays > 1) out.line("wood per degree day", perDegreeDay(season, as));
-        for (Night.Drive d : season.drives()) out.line(d.name(), NightCard.drive(d, as));
+        for (Night.Drive d : season.drives()) out.line(d.name(), NightFacts.drive(d, as));
     }
 
     static double degreeDays(Season season) {
