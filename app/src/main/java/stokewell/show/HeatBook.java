@@ -12,8 +12,8 @@ final class HeatBook {
     record Flow(String name, double heat) {}
 
     static final String WOOD = "wood";
-    static final String KEPT = "kept in store and building";
-    static final String DRAWN = "drawn from store and building";
+    static final String KEPT = "kept in rig and building";
+    static final String DRAWN = "drawn from rig and building";
     static final String EMBERS_LEFT = "left in the fuel bed";
     static final String EMBERS_FOUND = "embers from before";
 
