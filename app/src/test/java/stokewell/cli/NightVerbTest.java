@@ -60,7 +60,7 @@ class NightVerbTest {
     }
 
     @Test
-    void aLargerStoreIsWarmerInTheMorningThanNoStore() {
+    void withoutItsWaterTheShedDoesNotCarryTheNight() {
         assertThat(say("night", SHED, "--without", "water").out).contains("NOT carry");
     }
 

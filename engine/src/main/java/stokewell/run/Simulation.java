@@ -28,7 +28,7 @@ import stokewell.solve.Tolerances;
  */
 public final class Simulation {
 
-    /** Error allowed in a temperature in one step, K. Chosen so that answers hold to 0.05 K: docs/how-exact.md. */
+    /** Error allowed in a temperature in one step, K. Holds the examples to 0.05 K, not every rig: docs/how-exact.md. */
     public static final double TOLERANCE = 2e-3;
 
     /** First step after wood is laid on, s: the fire stands still at first and then catches. */
