@@ -1,5 +1,9 @@
 package stokewell.cli;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -16,12 +20,16 @@ import stokewell.file.Quantity;
 import stokewell.file.QuantityFault;
 import stokewell.file.RigFile;
 import stokewell.file.UnitSystem;
+import stokewell.matter.Wood;
 import stokewell.rig.Dimension;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
+import stokewell.show.NightCard;
+import stokewell.show.NightJson;
+import stokewell.show.TraceCsv;
 
 /** Runs one night. */
 @Command(
@@ -107,17 +115,8 @@ final class NightVerb implements Callable<Integer> {
     @Option(names = "--defaults", description = "List the defaults that the rig file leans on, too.")
     boolean defaults;
 
-    @Option(names = "--no-plot", description = "Leave the picture out.")
-    boolean noPlot;
-
     @Option(names = "--json", description = "Write JSON and nothing else.")
     boolean json;
-
-    @Option(names = "--html", paramLabel = "FILE", description = "Write a page to look at and print.")
-    Path html;
-
-    @Option(names = "--png", paramLabel = "FILE", description = "Write the picture.")
-    Path png;
 
     @Option(names = "--csv", paramLabel = "FILE", description = "Write every sample of the run.")
     Path csv;
@@ -134,10 +133,41 @@ final class NightVerb implements Callable<Integer> {
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
         NightRun.Ask ask = ask(outdoors);
         for (String note : outdoors.notes()) spec.commandLine().getErr().println("weather: " + note);
+        long begun = System.nanoTime();
         Night night = NightRun.run(rig, outdoors.weather(), ask, given);
-        spec.commandLine().getOut().println(outdoors.told());
-        spec.commandLine().getOut().print(SideBySide.table(night, night, "a", "b", units));
+        night = night.timed((System.nanoTime() - begun) * 1e-6);
+        double density = stacked(rig);
+        if (csv != null) {
+            try (Writer file = Files.newBufferedWriter(csv)) {
+                TraceCsv.write(night.trace(), night.weatherStart(), file);
+            }
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            StringWriter text = new StringWriter();
+            NightJson.write(night, density, text);
+            out.println(text);
+            return 0;
+        }
+        out.println(outdoors.told());
+        out.print(NightCard.text(night, density, units));
+        if (against) {
+            Rig own = RigFile.read(choice.path, List.of()).rig();
+            Night before = NightRun.run(own, outdoors.weather(), ask, given);
+            out.println();
+            out.print(SideBySide.table(before, night, "as filed", "changed", units));
+        }
+        if (defaults) {
+            out.println();
+            read.defaultsUsed().forEach(d -> out.println(d.key() + ": " + d.text()));
+        }
         return 0;
+    }
+
+    /** Weight of a stacked cubic metre of this rig's wood, kg. */
+    private static double stacked(Rig rig) {
+        Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
+        return wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
     }
 
     private Rig lessened(Rig rig) {

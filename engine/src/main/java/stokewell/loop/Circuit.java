@@ -25,8 +25,8 @@ public final class Circuit implements Part {
     /** Resistance of a shut check valve, Pa per kg/s: what weeps through it at 100 Pa carries 0.2 W/K. */
     private static final double SHUT = 2e6;
 
-    /** Flow at which the axis of the resistance bends from even to logarithmic, kg/s. */
-    private static final double TRICKLE = 1e-3;
+    /** Keeps the slope of the axis of the resistance finite at standstill, kg/s. */
+    private static final double TRICKLE = 1e-5;
 
     /** No flow in these rigs is greater, kg/s. */
     private static final double GREATEST = 50;
@@ -195,17 +195,17 @@ public final class Circuit implements Part {
     }
 
     /**
-     * Where a flow, kg/s, stands on the axis of {@link Hydraulics#rest}: even at a trickle, by its logarithm above a gram
-     * a second. A thin pipe turns turbulent within grams, a wide one within kilograms; even spacing in kg/s would miss the
-     * thin one's bend and make its resistance fall where it rises.
+     * Where a flow, kg/s, stands on the axis of {@link Hydraulics#rest}: its root, so that it is drawn finest at a trickle. A
+     * thin pipe turns turbulent within grams, a wide one within kilograms; even spacing in kg/s would miss the thin one's
+     * bend and make its resistance fall where it rises.
      */
     public static double place(double flow) {
-        return Math.log1p(flow / TRICKLE);
+        return Math.sqrt(flow + TRICKLE);
     }
 
     /** The flow at a {@link #place}. */
     public static double flowAt(double place) {
-        return TRICKLE * Math.expm1(place);
+        return place * place - TRICKLE;
     }
 
     /** Forward part of a flow that is blurred through zero. */
@@ -247,7 +247,8 @@ public final class Circuit implements Part {
     private double pressureSlope(double[] x, double m) {
         double thick = hydraulics.viscosity.at(x[viscosityNode]);
         double size = Math.abs(m);
-        double rest = hydraulics.rest.slope(place(size)) / (size + TRICKLE);
+        double at = place(size);
+        double rest = hydraulics.rest.slope(at) / (2 * at);
         double dp = -resistanceFactor * (hydraulics.laminar * thick + rest) - checkSlope(m);
         return pumping ? dp + hydraulics.pump.headSlope(m, hydraulics.speed) : dp;
     }

@@ -111,7 +111,7 @@ public final class PickupWater implements Part {
 
     /** Heat from metal to water at x, W. */
     public double heat(double[] x) {
-        return x[at.wet] * wallHeat(x[at.wall], x[at.water], x[at.flow]);
+        return wet(x) * wallHeat(x[at.wall], x[at.water], x[at.flow]);
     }
 
     @Override
@@ -119,7 +119,7 @@ public final class PickupWater implements Part {
         double wall = x[at.wall];
         double water = x[at.water];
         double above = x[at.above];
-        double wet = x[at.wet];
+        double wet = wet(x);
         double q = wet * wallHeat(wall, water, x[at.flow]);
         p[at.wall] -= q;
         p[at.water] += q;
@@ -138,6 +138,11 @@ public final class PickupWater implements Part {
         p[at.header] -= madeUp;
         p[at.wet] -= (rate - madeUp) / size.full;
         p[at.steamMeter] += rate;
+    }
+
+    /** A step may leave a dry pickup a hair below empty; a negative share would drive heat uphill without end. */
+    private double wet(double[] x) {
+        return Math.max(0, x[at.wet]);
     }
 
     private double forced(double flow) {
@@ -180,14 +185,15 @@ public final class PickupWater implements Part {
         double wall = x[at.wall];
         double water = x[at.water];
         double above = x[at.above];
-        double wet = x[at.wet];
+        double wet = wet(x);
+        double on = x[at.wet] > 0 ? 1 : 0;
         double flow = x[at.flow];
         double f = forced(flow);
         double h = Math.sqrt(size.still * size.still + f * f);
         double over = wall - size.saturation;
         double dWall = wet * size.area * (h + (over > 0 ? 3 * ROHSENOW * over * over : 0));
         double dWater = -wet * size.area * h;
-        double dWet = wallHeat(wall, water, flow);
+        double dWet = on * wallHeat(wall, water, flow);
         double dFlow = wet * size.area * (wall - water) * f / h * size.forced.slope(Math.abs(flow)) * Math.signum(flow);
         add(v, wallSlots, -1, dWall, dWater, dWet, dFlow);
         add(v, meterSlots, 1, dWall, dWater, dWet, dFlow);
@@ -200,7 +206,7 @@ public final class PickupWater implements Part {
         double rise = Steam.ramp(water - size.saturation);
         double steam = wet * size.venting * rise;
         double steamWater = wet * size.venting * Steam.rampSlope(water - size.saturation);
-        double steamWet = size.venting * rise;
+        double steamWet = on * size.venting * rise;
         double gone = escape(above);
         double outWater = steamWater * gone;
         double outAbove = steam * escapeSlope(above);

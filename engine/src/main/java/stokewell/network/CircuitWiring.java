@@ -157,9 +157,9 @@ final class CircuitWiring {
                     double m = Circuit.flowAt(place);
                     return Math.max(0, loss(m, rho, mu, standing) - slope * m);
                 },
-                0,
+                Circuit.place(0),
                 Circuit.place(GREATEST_FLOW),
-                600);
+                1200);
         Curve viscosity = Curve.of(t -> fluid.viscosity(t) / mu, 263.15, 403.15, 70);
         PumpCurve curve =
                 pump == null ? null : PumpCurve.between(pump.shutoffHead(), pump.freeFlow() * rho, pump.power());

@@ -15,7 +15,7 @@ import stokewell.network.Network;
 final class Settle {
 
     /** Change from day to day that counts as settled, K, greatest over the heat nodes. */
-    static final double SETTLED = 0.02;
+    static final double SETTLED = 0.004;
 
     private static final int DEPTH = 6;
     private static final int MOST = 40;
@@ -83,7 +83,9 @@ final class Settle {
                 for (int j = 0; j < gamma.length; j++) step -= gamma[j] * (dx[j][k] + df[j][k]);
                 // no node may leap further than a season could move it
                 step = Math.max(-15, Math.min(15, step));
-                next[node[k]] = Math.max(COLDEST, Math.min(HOTTEST, x[k] + step));
+                // a fire may stand in the stove when the day begins: what the day itself leaves is never too hot
+                double hottest = Math.max(HOTTEST, after[node[k]]);
+                next[node[k]] = Math.max(COLDEST, Math.min(hottest, x[k] + step));
             }
             sim.replace(next);
         }

@@ -28,8 +28,14 @@ import stokewell.solve.Tolerances;
  */
 public final class Simulation {
 
-    /** Error allowed in a temperature in one step, K. Chosen so that answers hold to 0.05 K: docs/how-exact.md. */
+    /** Error allowed in a temperature in one step, K. Holds the examples to 0.05 K, not every rig: docs/how-exact.md. */
     public static final double TOLERANCE = 2e-3;
+
+    /** First step after wood is laid on, s: the fire stands still at first and then catches. */
+    private static final double AFTER_LOAD = 20;
+
+    /** Less room than this in the firebox is no room for a stick, kg. */
+    private static final double LEAST_LOAD = 0.05;
 
     private final Plant plant;
     private final Network network;
@@ -116,6 +122,7 @@ public final class Simulation {
     void rewind(double t) {
         stoker.shift(t - state.t);
         state.t = t;
+        topUp();
         begin();
     }
 
@@ -124,6 +131,7 @@ public final class Simulation {
         state = new State(t, other.state.y.clone(), new double[network.sums()]);
         for (int i = 0; i < latches.size(); i++)
             latches.get(i).set(other.latches.get(i).closed());
+        topUp();
         stoker.take(other.stoker, t - other.state.t);
         plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
         plant.people().power(clock.gains(secondOfDay(t)));
@@ -143,9 +151,9 @@ public final class Simulation {
      * Goes on after a switch or a load: pumps change the flows at once, nothing else jumps (the fire's gas hangs on states
      * alone), so only the flows are found anew.
      */
-    private void restart() {
+    private void restart(boolean loaded) {
         findFlows();
-        integrator.forget();
+        integrator.forget(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
     }
 
     private void findFlows() {
@@ -153,6 +161,18 @@ public final class Simulation {
         for (Circuit circuit : plant.circuits()) {
             state.y[circuit.flowState() - Wiring.OUTSIDE] = circuit.standingFlow(x);
         }
+    }
+
+    /**
+     * Fills header and pickups, as somebody does before a day begins. A rig that boils would else boil dry while it settles,
+     * and its night would show no boiling at all.
+     */
+    private void topUp() {
+        if (plant.header() < 0) return;
+        double[] full = network.start();
+        int header = Plant.state(plant.header());
+        state.y[header] = full[header];
+        for (int wet : plant.wet()) state.y[Plant.state(wet)] = full[Plant.state(wet)];
     }
 
     /** Closes the books so far and starts new ones. */
@@ -247,6 +267,7 @@ public final class Simulation {
         double doors = clock.doorsOpen(now);
         double gains = clock.gains(now);
         boolean changed = doors != doorsOpen || gains != gainsNow;
+        boolean loaded = false;
         doorsOpen = doors;
         gainsNow = gains;
         plant.exchange().doors(doors);
@@ -256,19 +277,24 @@ public final class Simulation {
                 double apart = Math.abs(load.at() - now);
                 if (Math.min(apart, DayClock.DAY - apart) < 1e-3) {
                     load(load.mass());
-                    changed = true;
+                    loaded = true;
                 }
             }
         }
         double open = stoker.setAir(now);
         changed |= Double.compare(open, airNow) != 0;
         airNow = open;
-        changed |= actuate(state.t);
-        if (changed) restart();
+        changed |= actuate(state.t) || loaded;
+        if (changed) restart(loaded);
     }
 
-    private void load(double mass) {
+    private void load(double wanted) {
         double[] x = network.columns(state.t, state.y);
+        double mass = Math.min(wanted, stoker.fits(x));
+        if (mass < LEAST_LOAD) {
+            stoker.skipped(state.t);
+            return;
+        }
         if (stoker.skips(x)) {
             events.add(new Event.Skipped(state.t, x[plant.store()[0]]));
             stoker.skipped(state.t);
@@ -291,7 +317,7 @@ public final class Simulation {
             stoker.bank(secondOfDay(state.t));
             events.add(new Event.AirSet(state.t, stoker.setAir(secondOfDay(state.t))));
         }
-        restart();
+        restart(fired == latches.size());
     }
 
     /** Runs and stops what the latches and hours say; true if anything changed. */

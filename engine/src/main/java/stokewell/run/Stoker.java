@@ -1,8 +1,10 @@
 package stokewell.run;
 
 import stokewell.balance.Wiring;
+import stokewell.matter.Wood;
 import stokewell.network.Driven;
 import stokewell.network.Plant;
+import stokewell.rig.Fuel;
 import stokewell.rig.Habit;
 import stokewell.rig.Stove;
 
@@ -16,12 +18,18 @@ final class Stoker {
     private static final double LOOK_AGAIN = 1800;
 
     private final Plant plant;
+    /** Mass of solid wood with its water, kg/m3. */
+    private final double solid;
+
     private double waitsUntil = Double.NEGATIVE_INFINITY;
     private double lastMass;
     private boolean burning;
 
     Stoker(Plant plant) {
         this.plant = plant;
+        Fuel fuel = plant.rig().fuel();
+        // the compiler has found the species
+        solid = Wood.named(fuel.species()).orElseThrow().density(fuel.wetBasis());
         lastMass = plant.rig().habit() instanceof Habit.Rule r
                 ? r.mass()
                 : ((Habit.Clock) plant.rig().habit())
@@ -81,6 +89,15 @@ final class Stoker {
                 ? r.skipAbove()
                 : ((Habit.Clock) plant.rig().habit()).skipAbove();
         return x[plant.store()[0]] > limit;
+    }
+
+    /**
+     * Wood that still fits into the firebox, kg: stacked as tightly as the person's pile, less what lies in it. A bed that
+     * the air cannot burn would else grow from day to day without end.
+     */
+    double fits(double[] x) {
+        double full = plant.rig().stove().firebox() * plant.rig().fuel().stackSolid() * solid;
+        return full - plant.fire().bed(x);
     }
 
     /** Puts wood on: adds it to the raw state and opens the air as the hand does. Returns J brought. */

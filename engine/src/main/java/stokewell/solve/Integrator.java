@@ -27,6 +27,7 @@ public final class Integrator {
 
     private boolean begun;
     private boolean fresh = true;
+    private double firstLongest = Double.POSITIVE_INFINITY;
     /** Length the controller would take next, s. */
     private double planned;
 
@@ -80,9 +81,12 @@ public final class Integrator {
     /**
      * To be called after the equations have jumped where the algebraic unknowns did not, or the caller has already given
      * them their new values: only forgets what the controller knows of the past.
+     *
+     * @param longest first step to try, s: what begins slowly and then bends, the start alone does not tell
      */
-    public void forget() {
+    public void forget(double longest) {
         fresh = true;
+        firstLongest = longest;
     }
 
     /** What it has cost so far. */
@@ -95,7 +99,10 @@ public final class Integrator {
         step.from(state);
         double t = state.t;
         double left = tStop - t;
-        if (fresh) planned = firstStep(left);
+        if (fresh) {
+            planned = Math.min(firstLongest, firstStep(left));
+            firstLongest = Double.POSITIVE_INFINITY;
+        }
         boolean first = fresh;
         boolean repeated = false;
         double wish = Math.min(planned, stepping.longest());

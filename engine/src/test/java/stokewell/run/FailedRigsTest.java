@@ -179,4 +179,53 @@ class FailedRigsTest {
                 .as("hottest over saturation: the store boils, but no more")
                 .isBetween(-1.0, 2.0);
     }
+
+    /** A hair below empty, the wet share of a dry pickup drove heat from water to metal without end. */
+    @Test
+    void aPickupThatBoilsDryStaysBetweenFireAndCold() {
+        Rig p = Rigs.pumped();
+        Rig dead = new Rig(
+                "dry",
+                "",
+                p.place(),
+                p.weather(),
+                p.room(),
+                p.stove(),
+                p.flue(),
+                p.fuel(),
+                p.habit(),
+                List.of(new Pickup("coil", Pickup.Kind.COIL, 0.5, 0.002, 12, 0.026, 5, 1.6, 0, 80)),
+                new Loop(Rigs.pipe(4), Rigs.pipe(4), null, 2000, 0, new Loop.Header(0.002, 1.8, 0.022)),
+                new Store(
+                        p.store().shape(),
+                        12,
+                        p.store().wall(),
+                        p.store().jacket(),
+                        p.store().lid(),
+                        p.store().base(),
+                        Store.Standing.FLOOR,
+                        1.5,
+                        Store.Cover.SEALED,
+                        -0.6,
+                        0.95,
+                        0.05,
+                        null),
+                List.of(),
+                List.of());
+        Plant plant = Compiler.compile(dead, RandomRunsTest.weather(dead));
+        Simulation sim = new Simulation(plant, 0, 10 * Simulation.TOLERANCE);
+        sim.place(7 * 3600, plant.network().start());
+        double hottest = 0;
+        double driest = 1;
+        for (int k = 1; k <= 144; k++) {
+            sim.run(7 * 3600 + 600 * k);
+            double[] x = sim.columns();
+            hottest = Math.max(hottest, x[plant.pickups().get(0).wall()]);
+            driest = Math.min(driest, x[plant.wet()[0]]);
+            assertThat(x[plant.pickups().get(0).wall()]).isBetween(250.0, 1400.0);
+            assertThat(x[plant.pickups().get(0).water()]).isBetween(250.0, 400.0);
+        }
+        assertThat(driest).isLessThan(0.05);
+        assertThat(hottest).as("bare metal in the fire").isGreaterThan(500);
+    }
 }
