@@ -2,42 +2,150 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.file.UnitSystem;
 import stokewell.run.Night;
+import stokewell.run.Season;
 
-/** What a night says that can hurt someone or the rig, in plain words, worst first. */
+/** What a run says that can hurt someone or the rig, in plain words, worst first. */
 public final class Cautions {
+
+    /** What is said under everything that can hurt someone. */
+    public static final String DECIDES = "This is a sum, not an approval. Where steam, pressure, fire, smoke or carbon "
+            + "monoxide can hurt someone, local code and a licensed person decide.";
 
     private static final double SOON = 15;
     private static final double NEAR = 8;
+    private static final double WET_FLUE = 0.2;
+    private static final double FROST = 273.15 + 2;
 
-    private Cautions() {}
+    private final List<Caution> all = new ArrayList<>();
+    private final Measure as;
+
+    private Cautions(UnitSystem units) {
+        as = Measure.plain(units);
+    }
+
+    /**
+     * One thing to know.
+     *
+     * @param danger whether it can hurt someone
+     * @param text   the words
+     */
+    record Caution(boolean danger, String text) {}
+
+    /** All cautions of a night in SI; the last one always defers to local code. */
+    public static List<String> of(Night night) {
+        return of(night, UnitSystem.SI);
+    }
 
     /** All cautions of a night; the last one always defers to local code. */
-    public static List<String> of(Night night) {
-        List<String> all = new ArrayList<>();
-        if (night.boilingMinutes() > 0) {
-            all.add("BOILS for " + Math.round(night.boilingMinutes()) + " minutes ("
-                    + night.boil().where() + "). Do not build or run it like this.");
-        } else if (night.boil().margin() < NEAR) {
-            all.add("Comes within " + Math.round(night.boil().margin()) + " K of boiling ("
-                    + night.boil().where() + ").");
+    public static List<String> of(Night night, UnitSystem units) {
+        return texts(found(night, List.of(), units));
+    }
+
+    /** All cautions of a season; the last one always defers to local code. */
+    public static List<String> of(Season season, UnitSystem units) {
+        return texts(found(season, List.of(), units));
+    }
+
+    static List<String> texts(List<Caution> found) {
+        List<String> texts = new ArrayList<>();
+        for (Caution c : found) texts.add(c.text());
+        texts.add(DECIDES);
+        return texts;
+    }
+
+    /** Dangers first, then those given, then the rest; without the last word of {@link #DECIDES}. */
+    static List<Caution> found(Night night, List<String> given, UnitSystem units) {
+        Cautions c = new Cautions(units);
+        c.boiling(
+                night.boil(),
+                night.boilingMinutes(),
+                night.steam(),
+                Clock.hour(night.at(night.boil().time())));
+        c.flowStops(night);
+        c.header(night);
+        c.charge(night);
+        for (String text : given) c.watch(text);
+        c.flue(night.flueBelowDew());
+        c.frost(
+                night.lowestRoom().room(),
+                Clock.hour(night.at(night.lowestRoom().time())));
+        return c.all;
+    }
+
+    static List<Caution> found(Season season, List<String> given, UnitSystem units) {
+        Cautions c = new Cautions(units);
+        c.boiling(
+                season.boil(),
+                season.boilingMinutes(),
+                season.steam(),
+                Clock.dayAndHour(season.at(season.boil().time())));
+        for (String text : given) c.watch(text);
+        c.flue(season.flueBelowDew());
+        if (!season.mornings().isEmpty()) {
+            Season.Morning coldest = season.mornings().get(0);
+            c.frost(coldest.room(), Clock.dayAndHour(season.at(coldest.time())));
         }
+        return c.all;
+    }
+
+    private void danger(String text) {
+        all.add(new Caution(true, text));
+    }
+
+    private void watch(String text) {
+        all.add(new Caution(false, text));
+    }
+
+    private void boiling(Night.Boil boil, double minutes, double steam, String when) {
+        if (minutes > 0) {
+            danger("Water BOILS for " + as.minutes(minutes) + " (" + boil.where() + "), and " + as.mass(steam, 2)
+                    + " leaves as steam. Do not build or fire it like this.");
+        } else if (boil.margin() < NEAR) {
+            danger("Water comes within " + as.difference(boil.margin(), 0) + " of boiling (" + boil.where() + ", "
+                    + when + ").");
+        }
+    }
+
+    private void flowStops(Night night) {
         for (Night.ToBoil b : night.minutesToBoil()) {
-            if (b.minutes() < SOON) {
-                all.add("If the flow stops at full fire, " + b.pickup() + " boils in about "
-                        + Numbers.of(b.minutes(), 1)
-                        + " minutes: it needs a way to give its heat without power, and an open vent.");
-            }
+            if (!(b.minutes() < SOON)) continue;
+            danger("If the flow stops at " + Clock.hour(night.at(b.time())) + ", the water in " + b.pickup()
+                    + " boils in about " + as.minutes(b.minutes())
+                    + ". It needs a way to give its heat without power, and an open vent.");
         }
-        if (night.charge() != null && night.charge().roomLeft() < night.charge().coming()) {
-            all.add("At the last load the fire still held more heat for the water than the store could take.");
+    }
+
+    private void header(Night night) {
+        double left = night.headerLeft();
+        if (left < 2 || left < night.steam()) {
+            danger("The header is down to " + as.water(Math.max(0, left)) + ": the pickup may run dry.");
         }
-        if (night.flueBelowDew() > 0.2) {
-            all.add("The flue's top is below the smoke's dew point for " + Math.round(100 * night.flueBelowDew())
-                    + " % of the burning: tar and creosote. Drier wood, a brighter fire, an insulated chimney.");
+    }
+
+    private void charge(Night night) {
+        Night.Charge c = night.charge();
+        if (c == null) return;
+        if (c.coming() > c.roomLeft()) {
+            danger("At the last load the fire still brings " + as.energy(c.coming())
+                    + " to the water, and the store has " + "room for " + as.energy(Math.max(0, c.roomLeft()))
+                    + ": the rest boils or must be given away.");
+        } else if (c.coming() > 0.8 * c.roomLeft()) {
+            watch("The store is nearly full at the last load: one more would not fit.");
         }
-        if (night.headerLeft() < 2) all.add("The header is nearly empty: the pickup may run dry.");
-        all.add("Steam, fire and carbon monoxide kill. Local code and a licensed person decide what may be built.");
-        return all;
+    }
+
+    private void flue(double belowDew) {
+        if (!(belowDew > WET_FLUE)) return;
+        watch("The flue's top is below the smoke's dew point for " + Numbers.percent(belowDew)
+                + " of the burning: tar and creosote, and a chimney fire to come. Drier wood, a brighter fire, an "
+                + "insulated chimney.");
+    }
+
+    private void frost(double lowest, String when) {
+        if (!(lowest < FROST)) return;
+        watch("The room comes down to " + as.room(lowest) + " (" + when
+                + "): water in thin pipes by the walls may freeze.");
     }
 }

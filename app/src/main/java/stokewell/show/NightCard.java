@@ -1,159 +1,99 @@
 package stokewell.show;
 
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import stokewell.file.Quantity;
 import stokewell.file.UnitSystem;
-import stokewell.matter.Wood;
-import stokewell.rig.Dimension;
 import stokewell.run.Night;
 
-/** The card of a night: one screen, what no gauge shows first. */
+/** The card of a night: one screen, 80 columns, the answer first, then danger, then what no gauge shows. */
 public final class NightCard {
 
-    private static final double KWH = 3.6e6;
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final int WIDTH = 40;
+    private static final int COLUMN = 34;
+    private static final int ACCOUNTS = 8;
 
     private final Night night;
+    private final CardFacts facts;
     private final UnitSystem units;
-    private final StringBuilder out = new StringBuilder();
+    private final Measure as;
+    private final Plain out = new Plain(COLUMN);
 
-    private NightCard(Night night, UnitSystem units) {
+    private NightCard(Night night, CardFacts facts, UnitSystem units) {
         this.night = night;
+        this.facts = facts;
         this.units = units;
+        as = Measure.plain(units);
     }
 
-    /**
-     * The card as text.
-     *
-     * @param stackedDensity of the wood as stacked, kg/m3
-     */
+    /** The card as text. @param stackedDensity of the wood as stacked, kg/m3 */
     public static String text(Night night, double stackedDensity, UnitSystem units) {
-        NightCard card = new NightCard(night, units);
-        card.write(stackedDensity);
+        return text(night, CardFacts.of(stackedDensity, units), units);
+    }
+
+    /** The card as text; with another night in the facts, the comparison follows. */
+    public static String text(Night night, CardFacts facts, UnitSystem units) {
+        NightCard card = new NightCard(night, facts, units);
+        card.write();
+        if (facts.before() != null) {
+            card.out.blank();
+            Comparison.write(card.out, facts.before(), night, facts, units);
+        }
         return card.out.toString();
     }
 
-    private void write(double stackedDensity) {
-        out.append(night.rig()).append("\n\n").append(verdict()).append("\n\n");
-        for (String caution : Cautions.of(night))
-            out.append("! ").append(caution).append('\n');
-        out.append('\n');
-        boolean store = night.charge() != null;
-        line(
-                "room at " + clock(night.morning().time()),
-                temperature(night.morning().room()));
-        line(
-                "lowest room of the night",
-                temperature(night.lowestRoom().room()) + " at "
-                        + clock(night.lowestRoom().time()));
-        if (store) {
-            line(
-                    "store in the morning",
-                    temperature(night.morning().storeMean()) + " mean, "
-                            + temperature(night.morning().storeTop()) + " top");
+    /** Two nights beside each other, with what changed. @param name what to call the one before */
+    public static String compare(Night before, Night now, String name, CardFacts facts, UnitSystem units) {
+        Plain out = new Plain(COLUMN);
+        Comparison.write(out, before, now, facts.against(before, name), units);
+        return out.toString();
+    }
+
+    private void write() {
+        out.raw(Plain.name(night.rig(), Plain.WIDTH));
+        out.raw(Clock.dayAndHour(night.at(night.from())) + " to " + Clock.dayAndHour(night.at(night.until())));
+        if (!facts.weather().isEmpty()) out.words("", facts.weather());
+        out.blank().words("", Verdict.of(night).sentence(night, as)).blank();
+        List<Cautions.Caution> cautions = Cautions.found(night, facts.cautions(), units);
+        boolean any = false;
+        for (Cautions.Caution c : cautions) {
+            if (!c.danger()) continue;
+            out.words("! DANGER ", c.text());
+            any = true;
         }
-        line("hours above " + temperature(night.limit()), Numbers.of(night.hoursAbove(), 1) + " h");
-        line("hours carried after the fire", carried());
-        if (store) charge();
-        for (Night.ToBoil b : night.minutesToBoil()) {
-            line(
-                    "if flow stops, " + b.pickup() + " boils in",
-                    Double.isFinite(b.minutes()) ? Numbers.of(b.minutes(), 1) + " min, at " + clock(b.time()) : "-");
+        if (any) out.blank();
+        for (NightFacts.Fact f : NightFacts.of(night, facts, as)) out.line(f.label(), f.value());
+        out.blank();
+        heat(out, new HeatBook(night.ledger()), as);
+        out.blank();
+        for (Cautions.Caution c : cautions) if (!c.danger()) out.words("! ", c.text());
+        out.words("! ", Cautions.DECIDES);
+        out.words("start: ", night.start());
+    }
+
+    static void heat(Plain out, HeatBook book, Measure as) {
+        if (!(book.total() > 0)) return;
+        out.raw("where the heat came from, " + as.energyUnit());
+        rows(out, book, book.above(book.in(), 0.005), as);
+        out.raw("where it went");
+        List<HeatBook.Flow> ends = book.above(book.out(), 0.005);
+        rows(out, book, ends.size() <= ACCOUNTS + 1 ? ends : most(ends), as);
+    }
+
+    private static List<HeatBook.Flow> most(List<HeatBook.Flow> ends) {
+        double rest = 0;
+        for (int i = ACCOUNTS; i < ends.size(); i++) rest += ends.get(i).heat();
+        List<HeatBook.Flow> kept = new ArrayList<>(ends.subList(0, ACCOUNTS));
+        kept.add(new HeatBook.Flow("other", rest));
+        return kept;
+    }
+
+    private static void rows(Plain out, HeatBook book, List<HeatBook.Flow> flows, Measure as) {
+        for (HeatBook.Flow f : flows) {
+            String heat = Numbers.of(as.energyNumber(f.heat()), as.energyDecimals());
+            String share = Numbers.percent(book.share(f));
+            int bar = (int) Math.round(24 * book.share(f));
+            out.raw(("  " + Plain.left(Plain.name(f.name(), 30), COLUMN - 2) + Plain.right(heat, 8)
+                            + Plain.right(share, 7) + "  " + Plain.repeat('#', bar))
+                    .stripTrailing());
         }
-        if (Double.isFinite(night.boil().margin())) {
-            line(
-                    "least margin to boiling",
-                    difference(night.boil().margin()) + " at "
-                            + clock(night.boil().time()) + ", " + night.boil().where());
-            line(
-                    "boiling",
-                    Numbers.of(night.boilingMinutes(), 0) + " min, steam " + Numbers.of(night.steam(), 2) + " kg");
-        }
-        if (night.evaporated() > 0.05) line("water evaporated", Numbers.of(night.evaporated(), 1) + " kg");
-        line("wood", wood(stackedDensity));
-        if (store) line("fire's heat that went into water", Math.round(100 * night.waterShare()) + " %");
-        for (Night.Drive d : night.drives()) {
-            line(d.name(), d.starts() + " starts, " + Numbers.of(d.hours(), 1) + " h");
-        }
-        line("hottest stove body", temperature(night.hottestBody()));
-        ledger();
-        out.append("\nstart: ").append(night.start()).append('\n');
-    }
-
-    private String verdict() {
-        double limit = night.limit();
-        double lowest = night.lowestRoom().room();
-        if (lowest >= limit) {
-            return "It carries the night: the room stays at or above " + temperature(limit) + ", lowest "
-                    + temperature(lowest) + " at " + clock(night.lowestRoom().time()) + ".";
-        }
-        return "It does NOT carry the night: the room falls below " + temperature(limit) + ", to " + temperature(lowest)
-                + " at " + clock(night.lowestRoom().time()) + ".";
-    }
-
-    private String carried() {
-        if (Double.isNaN(night.hoursCarried())) return "the fire never goes out";
-        if (Double.isInfinite(night.hoursCarried())) return "all of the night";
-        return Numbers.of(night.hoursCarried(), 1) + " h";
-    }
-
-    private void charge() {
-        Night.Charge c = night.charge();
-        if (Double.isNaN(c.roomLeft())) return;
-        line(
-                "room left in store, fire still to come",
-                Numbers.of(c.roomLeft() / KWH, 1) + " kWh, " + Numbers.of(c.coming() / KWH, 1) + " kWh");
-        String safe = Double.isInfinite(c.lastSafeLoad())
-                ? "at any time"
-                : Double.isNaN(c.lastSafeLoad()) ? "none fits" : clock(c.lastSafeLoad());
-        line("last time one more load fits", safe);
-    }
-
-    private String wood(double stackedDensity) {
-        double volume = night.wood() / stackedDensity;
-        String stacked =
-                units == UnitSystem.US ? Numbers.of(volume / Wood.CORD, 3) + " cord" : Numbers.of(volume, 3) + " stere";
-        return Quantity.write(night.wood(), Dimension.MASS, units, 3) + " in " + night.loads() + " loads, " + stacked;
-    }
-
-    private void ledger() {
-        out.append("\nwhere the heat went, kWh\n");
-        double fuel = night.ledger().fuel();
-        line("  brought by wood (net)", Numbers.of(fuel / KWH, 1));
-        List<Map.Entry<String, Double>> all =
-                new ArrayList<>(night.ledger().accounts().entrySet());
-        all.sort((a, b) -> Double.compare(b.getValue(), a.getValue()));
-        for (Map.Entry<String, Double> e : all) {
-            if (Math.abs(e.getValue()) < 0.05 * KWH) continue;
-            boolean in = e.getValue() < 0;
-            line("  " + e.getKey() + (in ? " (in)" : ""), Numbers.of(Math.abs(e.getValue()) / KWH, 1));
-        }
-        line("  kept by rig and room", Numbers.of(night.ledger().stored() / KWH, 1));
-        line("  kept in the fuel bed", Numbers.of(night.ledger().bed() / KWH, 1));
-    }
-
-    private void line(String what, String value) {
-        out.append(what);
-        for (int i = what.length(); i < WIDTH; i++) out.append(' ');
-        out.append(' ').append(value).append('\n');
-    }
-
-    private String temperature(double kelvin) {
-        return Double.isFinite(kelvin) ? Quantity.write(kelvin, Dimension.TEMPERATURE, units, 3) : "-";
-    }
-
-    private String difference(double kelvin) {
-        return Quantity.write(kelvin, Dimension.TEMPERATURE_DIFFERENCE, units, 3);
-    }
-
-    private String clock(double time) {
-        LocalDateTime at = night.at(time);
-        return at == null ? "-" : at.format(CLOCK);
     }
 }

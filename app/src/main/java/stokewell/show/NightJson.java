@@ -1,99 +1,107 @@
 package stokewell.show;
 
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.time.LocalDateTime;
-import java.util.Map;
-import stokewell.matter.Wood;
+import java.nio.charset.StandardCharsets;
+import stokewell.file.UnitSystem;
 import stokewell.run.Night;
-import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.json.JsonFactory;
 
-/** A night for programs: temperatures in °C, heat in kWh; null where there is no number. */
+/**
+ * A night for programs, always in the same units: temperatures in °C, differences in K, heat in kWh, mass in kg; null where
+ * there is no number. {@code stored} of the heat is what the rig and its fuel bed keep.
+ */
 public final class NightJson {
-
-    private static final double KWH = 3.6e6;
-    private static final double ZERO = 273.15;
 
     private NightJson() {}
 
-    /** @param stackedDensity of the wood as stacked, kg/m3 */
+    /** Writes, and leaves the writer open. @param stackedDensity of the wood as stacked, kg/m3; the volume is in steres */
     public static void write(Night night, double stackedDensity, Writer out) {
-        try (JsonGenerator json = new JsonFactory().createGenerator(ObjectWriteContext.empty(), out)) {
-            json.writeStartObject();
-            json.writeStringProperty("rig", night.rig());
-            time(json, night, "from", night.from());
-            time(json, night, "until", night.until());
-            json.writeStringProperty("start", night.start());
-            json.writeObjectPropertyStart("morning");
-            time(json, night, "time", night.morning().time());
-            number(json, "roomC", night.morning().room() - ZERO);
-            number(json, "storeMeanC", night.morning().storeMean() - ZERO);
-            number(json, "storeTopC", night.morning().storeTop() - ZERO);
-            json.writeEndObject();
-            json.writeObjectPropertyStart("lowestRoom");
-            time(json, night, "time", night.lowestRoom().time());
-            number(json, "roomC", night.lowestRoom().room() - ZERO);
-            json.writeEndObject();
-            number(json, "limitC", night.limit() - ZERO);
-            number(json, "hoursAbove", night.hoursAbove());
-            number(json, "hoursCarried", night.hoursCarried());
-            number(json, "boilMarginK", night.boil().margin());
-            time(json, night, "boilMarginTime", night.boil().time());
-            json.writeStringProperty("boilMarginWhere", night.boil().where());
-            number(json, "boilingMinutes", night.boilingMinutes());
-            number(json, "steamKg", night.steam());
-            json.writeObjectPropertyStart("wood");
-            number(json, "kg", night.wood());
-            number(json, "volume", night.wood() / stackedDensity / Wood.STERE);
-            json.writeStringProperty("unit", "stere");
-            json.writeNumberProperty("loads", night.loads());
-            json.writeEndObject();
-            number(json, "waterShare", night.waterShare());
-            json.writeArrayPropertyStart("minutesToBoil");
+        write(night, CardFacts.of(stackedDensity, UnitSystem.SI), out);
+    }
+
+    /** Writes UTF-8, and leaves the stream open. */
+    public static void write(Night night, CardFacts facts, OutputStream out) {
+        write(night, facts, new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    }
+
+    /** Writes, and leaves the writer open. */
+    public static void write(Night night, CardFacts facts, Writer out) {
+        try (Keyed json = new Keyed(out)) {
+            json.text("rig", night.rig());
+            json.time("from", night.at(night.from())).time("until", night.at(night.until()));
+            json.text("start", night.start());
+            outcome(json, night);
+            boiling(json, night);
+            wood(json, night, facts);
+            charge(json, night);
+            json.list("minutesToBoil");
             for (Night.ToBoil b : night.minutesToBoil()) {
-                json.writeStartObject();
-                json.writeStringProperty("pickup", b.pickup());
-                number(json, "minutes", b.minutes());
-                time(json, night, "time", b.time());
-                json.writeEndObject();
+                json.item().text("pickup", b.pickup()).number("minutes", b.minutes(), 3);
+                json.time("time", night.at(b.time())).shut();
             }
-            json.writeEndArray();
-            json.writeObjectPropertyStart("heatKWh");
-            number(json, "fuel", night.ledger().fuel() / KWH);
-            for (Map.Entry<String, Double> e : night.ledger().accounts().entrySet()) {
-                number(json, e.getKey(), e.getValue() / KWH);
-            }
-            number(json, "stored", night.ledger().stored() / KWH);
-            number(json, "bed", night.ledger().bed() / KWH);
-            json.writeEndObject();
-            number(json, "ledgerResidual", night.ledger().relativeResidual());
-            int pump = 0;
-            int fan = 0;
-            for (Night.Drive d : night.drives()) {
-                if (d.name().equals("pump")) pump += d.starts();
-                else fan += d.starts();
-            }
-            json.writeNumberProperty("pumpStarts", pump);
-            json.writeNumberProperty("fanStarts", fan);
-            json.writeNumberProperty("steps", night.counters().steps());
-            json.writeNumberProperty("rhsEvaluations", night.counters().rates());
-            number(json, "solveMillis", night.solveMillis());
-            json.writeArrayPropertyStart("cautions");
-            for (String caution : Cautions.of(night)) json.writeString(caution);
-            json.writeEndArray();
-            json.writeEndObject();
+            json.done().heat(night.ledger());
+            starts(json, night);
+            json.count("steps", night.counters().steps());
+            json.count("rhsEvaluations", night.counters().rates());
+            json.number("solveMillis", night.solveMillis(), 3);
+            json.texts("cautions", Cautions.texts(Cautions.found(night, facts.cautions(), UnitSystem.SI)));
         }
     }
 
-    private static void number(JsonGenerator json, String key, double value) {
-        if (Double.isFinite(value)) json.writeNumberProperty(key, value);
-        else json.writeNullProperty(key);
+    private static void outcome(Keyed json, Night night) {
+        Night.Morning m = night.morning();
+        json.open("morning").time("time", night.at(m.time())).celsius("roomC", m.room());
+        json.celsius("storeMeanC", m.storeMean())
+                .celsius("storeTopC", m.storeTop())
+                .shut();
+        Night.Lowest lowest = night.lowestRoom();
+        json.open("lowestRoom")
+                .time("time", night.at(lowest.time()))
+                .celsius("roomC", lowest.room())
+                .shut();
+        json.number("hoursAbove", night.hoursAbove(), 3).number("hoursCarried", night.hoursCarried(), 3);
+        json.celsius("limitC", night.limit());
     }
 
-    private static void time(JsonGenerator json, Night night, String key, double time) {
-        LocalDateTime at = night.at(time);
-        if (at == null) json.writeNullProperty(key);
-        else json.writeStringProperty(key, at.toString());
+    private static void boiling(Keyed json, Night night) {
+        json.number("boilMarginK", night.boil().margin(), 3);
+        json.time("boilMarginTime", night.at(night.boil().time()));
+        String where = night.boil().where();
+        json.text("boilMarginWhere", where == null || where.isEmpty() ? null : where);
+        json.number("boilingMinutes", night.boilingMinutes(), 3).number("steamKg", night.steam(), 4);
+    }
+
+    private static void wood(Keyed json, Night night, CardFacts facts) {
+        json.open("wood").number("kg", night.wood(), 3);
+        json.number("volume", facts.stack().count(night.wood(), facts.stackedDensity()), 5);
+        json.text("unit", facts.stack().word).count("loads", night.loads()).shut();
+        json.number("waterShare", night.waterShare(), 5);
+    }
+
+    private static void charge(Keyed json, Night night) {
+        Night.Charge c = night.charge();
+        if (c == null) {
+            json.nothing("charge");
+            return;
+        }
+        double safe = c.lastSafeLoad();
+        json.open("charge").time("time", night.at(c.time())).kwh("roomLeftKWh", c.roomLeft());
+        json.kwh("comingKWh", c.coming())
+                .kwh("spareKWh", c.roomLeft() - c.coming())
+                .celsius("fullC", c.full());
+        json.text("oneMoreLoadFits", Double.isNaN(safe) ? "never" : Double.isInfinite(safe) ? "always" : "until");
+        json.time("lastSafeLoad", night.at(safe)).shut();
+    }
+
+    /** Pumps by their name; all else that is driven moves air. */
+    private static void starts(Keyed json, Night night) {
+        int pump = 0;
+        int fan = 0;
+        for (Night.Drive d : night.drives()) {
+            if (d.name().equals("pump") || d.name().endsWith(" pump")) pump += d.starts();
+            else fan += d.starts();
+        }
+        json.count("pumpStarts", pump).count("fanStarts", fan).drives(night.drives());
     }
 }

@@ -1,2 +1,5 @@
-/** How the outcome of a run is told: the card for a person, JSON and CSV for programs. */
+/**
+ * How the outcome of a run is told: the card and the plot for a terminal, the page and the picture for the eye, the trace
+ * and JSON for programs. One picture language: what is drawn is a {@link stokewell.show.Drawing}, told as SVG or painted.
+ */
 package stokewell.show;

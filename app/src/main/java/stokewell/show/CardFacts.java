@@ -1,0 +1,44 @@
+package stokewell.show;
+
+import java.util.List;
+import stokewell.file.UnitSystem;
+import stokewell.run.Night;
+
+/**
+ * What a card needs to know beside the run.
+ *
+ * @param stackedDensity of the wood as stacked, kg/m3; see {@link stokewell.matter.Wood#stackedDensity}
+ * @param stack          how stacked wood is counted
+ * @param weather        the weather that the run lived in, in words; empty says nothing
+ * @param cautions       what else must be said, worst first, such as the findings of a check
+ * @param before         the same night of another rig to compare with; null for none
+ * @param beforeName     what to call that one: {@code as filed}
+ */
+public record CardFacts(
+        double stackedDensity, Stack stack, String weather, List<String> cautions, Night before, String beforeName) {
+
+    public CardFacts {
+        if (!(stackedDensity > 0)) throw new IllegalArgumentException("stacked density " + stackedDensity + " kg/m3");
+        cautions = List.copyOf(cautions);
+    }
+
+    /** Nothing but the wood. */
+    public static CardFacts of(double stackedDensity, UnitSystem units) {
+        return new CardFacts(stackedDensity, Stack.of(units), "", List.of(), null, "");
+    }
+
+    /** The same with the weather told. */
+    public CardFacts in(String words) {
+        return new CardFacts(stackedDensity, stack, words, cautions, before, beforeName);
+    }
+
+    /** The same with other cautions. */
+    public CardFacts warning(List<String> said) {
+        return new CardFacts(stackedDensity, stack, weather, said, before, beforeName);
+    }
+
+    /** The same with another night to compare with. */
+    public CardFacts against(Night other, String name) {
+        return new CardFacts(stackedDensity, stack, weather, cautions, other, name);
+    }
+}

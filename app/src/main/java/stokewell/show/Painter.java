@@ -1,0 +1,80 @@
+package stokewell.show;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+
+/** Paints a drawing with Java2D, in its light colours: for pictures and for paper. */
+public final class Painter {
+
+    private static final String FACE = Font.SERIF;
+
+    private Painter() {}
+
+    /** Paints with the drawing's corner at the origin of the graphics as it stands. */
+    public static void paint(Drawing drawing, Graphics2D on) {
+        on.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        on.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        on.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        on.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        marks(drawing, on);
+    }
+
+    private static void marks(Drawing drawing, Graphics2D on) {
+        for (Drawing.Mark mark : drawing.marks()) {
+            if (mark instanceof Drawing.Area a) {
+                on.setColor(color(a.ink(), a.opacity()));
+                on.fill(path(a.trail()));
+            } else if (mark instanceof Drawing.Line l) {
+                on.setColor(color(l.ink(), 1));
+                on.setStroke(stroke(l));
+                on.draw(path(l.trail()));
+            } else if (mark instanceof Drawing.Words w) {
+                words(w, on);
+            } else if (mark instanceof Drawing.Inset i) {
+                AffineTransform before = on.getTransform();
+                on.translate(i.x(), i.y());
+                marks(i.drawing(), on);
+                on.setTransform(before);
+            }
+        }
+    }
+
+    private static void words(Drawing.Words w, Graphics2D on) {
+        on.setColor(color(w.ink(), 1));
+        Font font = new Font(FACE, w.bold() ? Font.BOLD : Font.PLAIN, 1).deriveFont((float) w.size());
+        on.setFont(font);
+        double wide = font.getStringBounds(w.text(), on.getFontRenderContext()).getWidth();
+        double back = w.anchor() == Drawing.Anchor.END ? wide : w.anchor() == Drawing.Anchor.MIDDLE ? wide / 2 : 0;
+        on.drawString(w.text(), (float) (w.x() - back), (float) w.y());
+    }
+
+    private static Color color(Ink ink, double opacity) {
+        return new Color(ink.light() | (int) Math.round(255 * opacity) << 24, true);
+    }
+
+    private static BasicStroke stroke(Drawing.Line l) {
+        float thick = (float) l.width();
+        if (l.dash().length == 0) return new BasicStroke(thick, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+        float[] dash = new float[l.dash().length];
+        for (int i = 0; i < dash.length; i++) dash[i] = (float) l.dash()[i];
+        return new BasicStroke(thick, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
+    }
+
+    private static Path2D path(Trail trail) {
+        Path2D.Double path = new Path2D.Double();
+        trail.walk((kind, p, i) -> {
+            switch (kind) {
+                case Trail.MOVE -> path.moveTo(p[i], p[i + 1]);
+                case Trail.LINE -> path.lineTo(p[i], p[i + 1]);
+                case Trail.CURVE -> path.curveTo(p[i], p[i + 1], p[i + 2], p[i + 3], p[i + 4], p[i + 5]);
+                default -> path.closePath();
+            }
+        });
+        return path;
+    }
+}
