@@ -3,6 +3,7 @@ package stokewell.cli;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -136,6 +137,20 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         return new WeatherChoice(weather, reading.source(), coldest(hourly), Optional.of(hourly), List.copyOf(notes));
     }
 
+    /** Whether the weather holds all from one moment to another. */
+    boolean covers(LocalDateTime from, LocalDateTime until) {
+        return weather.covers(seconds(from), seconds(until));
+    }
+
+    /** From when to when the record reaches, in words. */
+    String reach() {
+        return hourly.map(h -> h.start() + " to " + h.end()).orElse("one day, again and again");
+    }
+
+    private double seconds(LocalDateTime moment) {
+        return Duration.between(weather.start(), moment).toMillis() / 1000.0;
+    }
+
     /** The day whose 24 hours from 8:00 on are the coldest of a record. */
     static LocalDate coldest(Hourly hourly) {
         double[] t = hourly.temperature();
@@ -145,7 +160,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         if (first.isBefore(hourly.start().plusHours(lead))) first = first.plusDays(1);
         LocalDate best = first.toLocalDate();
         double least = Double.POSITIVE_INFINITY;
-        int from = (int) java.time.Duration.between(hourly.start(), first).toHours();
+        int from = (int) Duration.between(hourly.start(), first).toHours();
         for (int day = 0; from + 24 * day + (hourly.isWrapped() ? 0 : 24) <= n; day++) {
             double sum = 0;
             for (int h = 0; h < 24; h++) sum += t[(from + 24 * day + h) % n];
