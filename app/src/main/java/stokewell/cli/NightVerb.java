@@ -153,7 +153,7 @@ final class NightVerb implements Callable<Integer> {
         RigFile<Rig> read = choice.read();
         Planned now = planned(lessened(read.rig()));
         Planned own = against ? planned(choice.asFiled().rig()) : null;
-        for (String note : now.outdoors.notes()) spec.commandLine().getErr().println("weather: " + note);
+        now.outdoors.remark(spec.commandLine().getErr());
         CompletableFuture<Night> other = own == null ? null : CompletableFuture.supplyAsync(() -> own.run(given));
         Night night = now.run(given);
         CardFacts facts = CardFacts.of(now.stacked(), units).in(now.outdoors.told());

@@ -112,8 +112,7 @@ final class SeasonVerb implements Callable<Integer> {
                     "It holds " + outdoors.reach() + ".");
         }
         PrintWriter err = spec.commandLine().getErr();
-        for (String note : outdoors.notes()) err.println("weather: " + note);
-        err.flush();
+        outdoors.remark(err);
         boolean progress = Boolean.getBoolean("stokewell.progress");
         try (Interrupt interrupt = new Interrupt()) {
             Season season = SeasonRun.run(rig, outdoors.weather(), ask, done -> {

@@ -1,5 +1,6 @@
 package stokewell.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -45,6 +46,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
     private static final int BEFORE_SNAP = NightRun.REMEMBERED_DAYS + NightRun.LIVED_DAYS;
 
     private static final int LONGEST_SNAP = 60;
+    private static final int MOST_NOTES = 5;
     private static final double EARTH = 6371;
     /** Beyond this the weather is another place's, km. */
     private static final double FAR = 150;
@@ -135,6 +137,14 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         Hourly hourly = reading.hourly();
         Weather weather = Weather.of(hourly, site, surfaces);
         return new WeatherChoice(weather, reading.source(), coldest(hourly), Optional.of(hourly), List.copyOf(notes));
+    }
+
+    /** Tells the first remarks on the file, and how many more there are. */
+    void remark(PrintWriter err) {
+        int shown = notes.size() > MOST_NOTES ? MOST_NOTES - 1 : notes.size();
+        for (String note : notes.subList(0, shown)) err.println("weather: " + note);
+        if (shown < notes.size()) err.println("weather: " + (notes.size() - shown) + " more such remarks");
+        err.flush();
     }
 
     /** Whether the weather holds all from one moment to another. */
