@@ -1,5 +1,6 @@
 package stokewell.cli;
 
+import java.io.PrintWriter;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -11,9 +12,12 @@ final class Interrupt implements AutoCloseable {
 
     private final CountDownLatch over = new CountDownLatch(1);
     private final Thread hook = new Thread(this::stop, "interrupt");
+    private final PrintWriter err;
     private volatile boolean asked;
 
-    Interrupt() {
+    /** @param err where it is told that a run would not stop in time */
+    Interrupt(PrintWriter err) {
+        this.err = err;
         Runtime.getRuntime().addShutdownHook(hook);
     }
 
@@ -25,7 +29,9 @@ final class Interrupt implements AutoCloseable {
     private void stop() {
         asked = true;
         try {
-            over.await(PATIENCE, TimeUnit.SECONDS);
+            if (over.await(PATIENCE, TimeUnit.SECONDS)) return;
+            err.println("stopped; nothing is told");
+            err.flush();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -113,8 +113,15 @@ final class SeasonVerb implements Callable<Integer> {
         }
         PrintWriter err = spec.commandLine().getErr();
         outdoors.remark(err);
+        try (Interrupt interrupt = new Interrupt(err)) {
+            return run(rig, outdoors, ask, interrupt, err);
+        }
+    }
+
+    private int run(Rig rig, WeatherChoice outdoors, SeasonRun.Ask ask, Interrupt interrupt, PrintWriter err)
+            throws IOException {
         boolean progress = Boolean.getBoolean("stokewell.progress");
-        try (Interrupt interrupt = new Interrupt()) {
+        try {
             Season season = SeasonRun.run(rig, outdoors.weather(), ask, done -> {
                 if (progress) bar(err, done);
                 return !interrupt.asked();
@@ -127,7 +134,7 @@ final class SeasonVerb implements Callable<Integer> {
             return 0;
         } catch (CancellationException e) {
             if (progress) clear(err);
-            err.println(e.getMessage() + "; nothing is told of part of one.");
+            err.println(e.getMessage() + "; nothing is told of part of one");
             err.flush();
             return Complaints.STOPPED;
         }
