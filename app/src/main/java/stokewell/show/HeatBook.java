@@ -12,8 +12,8 @@ final class HeatBook {
     record Flow(String name, double heat) {}
 
     static final String WOOD = "wood";
-    static final String KEPT = "kept in store and building";
-    static final String DRAWN = "drawn from store and building";
+    static final String KEPT = "kept in rig and building";
+    static final String DRAWN = "drawn from rig and building";
     static final String EMBERS_LEFT = "left in the fuel bed";
     static final String EMBERS_FOUND = "embers from before";
 
@@ -54,21 +54,14 @@ final class HeatBook {
         return total;
     }
 
+    /** What brought heat, told as such. */
+    static String source(Flow flow) {
+        boolean told = flow.name().equals(DRAWN) || flow.name().equals(EMBERS_FOUND);
+        return told ? flow.name() : "from " + flow.name();
+    }
+
     double share(Flow flow) {
         return total > 0 ? flow.heat() / total : Double.NaN;
-    }
-
-    double brought(String name) {
-        return sum(in, name);
-    }
-
-    double took(String name) {
-        return sum(out, name);
-    }
-
-    private static double sum(List<Flow> flows, String name) {
-        for (Flow f : flows) if (f.name().equals(name)) return f.heat();
-        return 0;
     }
 
     /** Those of at least a share of the whole; the smaller ones put together as the last. */

@@ -11,6 +11,9 @@ import stokewell.run.Ledger;
 final class HeatFlow {
 
     private static final double BAR = 10;
+    private static final double APART = 5;
+    /** Share of all heat that is too little to draw. */
+    private static final double NOTHING = 1e-3;
 
     private final HeatBook book;
     private final double intoWater;
@@ -34,12 +37,14 @@ final class HeatFlow {
         List<HeatBook.Flow> fuel = new ArrayList<>();
         List<HeatBook.Flow> others = new ArrayList<>();
         for (HeatBook.Flow f : book.in()) {
+            if (book.share(f) < NOTHING) continue;
             if (f.name().equals(HeatBook.WOOD) || f.name().equals(HeatBook.EMBERS_FOUND)) fuel.add(f);
             else others.add(f);
         }
         List<HeatBook.Flow> up = new ArrayList<>();
         List<HeatBook.Flow> ends = new ArrayList<>();
         for (HeatBook.Flow f : book.out()) {
+            if (book.share(f) < NOTHING) continue;
             boolean fires = f.name().equals("smoke")
                     || f.name().equals("flue gas")
                     || f.name().equals(HeatBook.EMBERS_LEFT);
@@ -63,20 +68,19 @@ final class HeatFlow {
 
     private Drawing draw(
             List<HeatBook.Flow> fuel, List<HeatBook.Flow> others, List<HeatBook.Flow> up, List<HeatBook.Flow> ends) {
-        int most = Math.max(fuel.size() + others.size(), up.size() + ends.size());
-        double tall = Math.max(narrow ? 260 : 300, 1.35 * row * most);
-        double scale = book.total() > 0 ? 0.72 * tall / book.total() : 0;
-        double top = 22;
-        Drawing on = new Drawing(width, tall + top + 16, title());
-        if (scale == 0) return on;
-        double x1 = narrow ? 82 : 190;
-        double x4 = width - (narrow ? 102 : 215);
-        double x2 = x1 + 0.3 * (x4 - x1);
-        double x3 = x1 + 0.66 * (x4 - x1);
         List<HeatBook.Flow> sources = new ArrayList<>(fuel);
         sources.addAll(others);
         List<HeatBook.Flow> all = new ArrayList<>(up);
         all.addAll(ends);
+        double scale = book.total() > 0 ? (narrow ? 230 : 250) / book.total() : 0;
+        double tall = Math.max(300, Math.max(slots(sources, scale), slots(all, scale)));
+        double top = 22;
+        Drawing on = new Drawing(width, tall + top + 16, title());
+        if (scale == 0) return on;
+        double x1 = narrow ? 108 : 236;
+        double x4 = width - (narrow ? 112 : 206);
+        double x2 = x1 + 0.3 * (x4 - x1);
+        double x3 = x1 + 0.66 * (x4 - x1);
         double[] sourceAt = stack(sources, scale, top, tall);
         double[] endAt = stack(all, scale, top, tall);
         boolean fire = !fuel.isEmpty();
@@ -117,7 +121,13 @@ final class HeatFlow {
             in += thick;
         }
         on.box(x3, shopAt, BAR, shop * scale, Ink.TEXT);
-        on.words(x3 + BAR / 2, shopAt - 6, narrow ? "shop" : "store and shop", Ink.TEXT, size, Drawing.Anchor.MIDDLE);
+        on.words(
+                x3 + BAR / 2,
+                shopAt + shop * scale + size + 4,
+                narrow || intoWater == 0 ? "room" : "store and room",
+                Ink.TEXT,
+                size,
+                Drawing.Anchor.MIDDLE);
         double outward = shopAt;
         for (int i = 0; i < ends.size(); i++) {
             double thick = ends.get(i).heat() * scale;
@@ -131,8 +141,8 @@ final class HeatFlow {
         for (int i = 0; i < all.size(); i++) {
             on.box(x4, endAt[i], BAR, Math.max(1, all.get(i).heat() * scale), i < up.size() ? Ink.FIRE : Ink.TEXT);
         }
-        labels(on, sources, sourceAt, scale, x1 - 6, Drawing.Anchor.END, top, tall);
-        labels(on, all, endAt, scale, x4 + BAR + 6, Drawing.Anchor.START, top, tall);
+        labels(on, sources, sourceAt, scale, x1 - 6, Drawing.Anchor.END);
+        labels(on, all, endAt, scale, x4 + BAR + 6, Drawing.Anchor.START);
         return on;
     }
 
@@ -144,7 +154,7 @@ final class HeatFlow {
             on.words(
                     middle,
                     at + 0.5 * wet * scale + 5,
-                    "into water " + as.energy(wet),
+                    "into water " + as.energy(wet, book.total()),
                     Ink.TEXT,
                     size,
                     Drawing.Anchor.MIDDLE);
@@ -154,50 +164,45 @@ final class HeatFlow {
             on.words(
                     middle,
                     from + 0.5 * dry * scale + 5,
-                    "stove to room " + as.energy(dry),
+                    "stove to room " + as.energy(dry, book.total()),
                     Ink.TEXT,
                     size,
                     Drawing.Anchor.MIDDLE);
         }
     }
 
-    /** Tops of the bars, spread over the height so that there is a gap after each. */
-    private static double[] stack(List<HeatBook.Flow> flows, double scale, double top, double tall) {
-        double gap = flows.size() < 2 ? 0 : (tall - sum(flows) * scale) / (flows.size() - 1);
+    /** Height of the bars under each other, each with room for its words. */
+    private double slots(List<HeatBook.Flow> flows, double scale) {
+        double sum = 0;
+        for (HeatBook.Flow f : flows) sum += Math.max(row, f.heat() * scale + APART);
+        return sum;
+    }
+
+    /** Tops of the bars, each in the middle of its slot, spread over the height. */
+    private double[] stack(List<HeatBook.Flow> flows, double scale, double top, double tall) {
+        double gap = flows.size() < 2 ? 0 : Math.min(24, (tall - slots(flows, scale)) / (flows.size() - 1));
         double[] at = new double[flows.size()];
         double y = top;
         for (int i = 0; i < at.length; i++) {
-            at[i] = y;
-            y += flows.get(i).heat() * scale + Math.min(gap, 34);
+            double thick = flows.get(i).heat() * scale;
+            double slot = Math.max(row, thick + APART);
+            at[i] = y + 0.5 * (slot - thick);
+            y += slot + gap;
         }
         return at;
     }
 
     private void labels(
-            Drawing on,
-            List<HeatBook.Flow> flows,
-            double[] bars,
-            double scale,
-            double x,
-            Drawing.Anchor anchor,
-            double top,
-            double tall) {
-        double[] at = new double[bars.length];
-        for (int i = 0; i < at.length; i++) {
-            double middle = bars[i] + 0.5 * flows.get(i).heat() * scale;
-            at[i] = Math.max(middle, i == 0 ? top + 0.5 * row - 8 : at[i - 1] + row);
-        }
-        for (int i = at.length - 1; i >= 0; i--) {
-            at[i] = Math.min(at[i], i == at.length - 1 ? top + tall - 2 : at[i + 1] - row);
-        }
-        for (int i = 0; i < at.length; i++) {
+            Drawing on, List<HeatBook.Flow> flows, double[] bars, double scale, double x, Drawing.Anchor anchor) {
+        for (int i = 0; i < bars.length; i++) {
             HeatBook.Flow f = flows.get(i);
-            String amount = as.energy(f.heat()) + "  " + Numbers.percent(book.share(f));
+            double middle = bars[i] + 0.5 * f.heat() * scale;
+            String amount = as.energy(f.heat(), book.total()) + (narrow ? " " : "  ") + Numbers.percent(book.share(f));
             if (narrow) {
-                on.words(x, at[i] - 1, brief(f.name()), Ink.TEXT, size, anchor);
-                on.words(x, at[i] + size, amount, Ink.FAINT, size, anchor);
+                on.words(x, middle - 1, brief(f.name()), Ink.TEXT, size, anchor);
+                on.words(x, middle + size, amount, Ink.FAINT, size, anchor);
             } else {
-                on.words(x, at[i] + 5, brief(f.name()) + "  " + amount, Ink.TEXT, size, anchor);
+                on.words(x, middle + 5, brief(f.name()) + "  " + amount, Ink.TEXT, size, anchor);
             }
         }
     }
@@ -208,7 +213,7 @@ final class HeatFlow {
             case HeatBook.DRAWN -> "drawn";
             case HeatBook.EMBERS_LEFT -> "embers left";
             case HeatBook.EMBERS_FOUND -> narrow ? "embers" : HeatBook.EMBERS_FOUND;
-            case "people and machines" -> narrow ? "people" : name;
+            case "people and machines" -> narrow ? "people" : "people, machines";
             default -> Plain.name(name, narrow ? 14 : 22);
         };
     }

@@ -16,20 +16,22 @@ final class Measure {
 
     private final boolean us;
     private final String degree;
+    private final char blank;
 
-    private Measure(UnitSystem units, String degree) {
+    private Measure(UnitSystem units, String degree, char blank) {
         us = units == UnitSystem.US;
         this.degree = degree;
+        this.blank = blank;
     }
 
     /** For a terminal: letters only. */
     static Measure plain(UnitSystem units) {
-        return new Measure(units, "");
+        return new Measure(units, "", ' ');
     }
 
-    /** For page and paper: with the degree sign. */
+    /** For page and paper: with the degree sign, and no line ends between a number and its unit. */
     static Measure printed(UnitSystem units) {
-        return new Measure(units, "°");
+        return new Measure(units, "°", '\u00a0');
     }
 
     boolean us() {
@@ -67,7 +69,7 @@ final class Measure {
     /** Of a setting: as few decimals as it needs. */
     String setting(double kelvin) {
         double shown = scale(kelvin);
-        return Double.isFinite(shown) ? Numbers.bare(shown, 1) + " " + scaleUnit() : "-";
+        return Double.isFinite(shown) ? Numbers.bare(shown, 1) + blank + scaleUnit() : "-";
     }
 
     double differenceNumber(double kelvin) {
@@ -90,12 +92,18 @@ final class Measure {
         return us ? "kBtu" : "kWh";
     }
 
-    int energyDecimals() {
-        return us ? 0 : 1;
+    /** Decimals for numbers of which the largest is so many J. */
+    int energyDecimals(double largest) {
+        return us || energyNumber(Math.abs(largest)) >= 999.95 ? 0 : 1;
+    }
+
+    /** One of many of which the largest is so many J. */
+    String energy(double joules, double largest) {
+        return told(energyNumber(joules), energyDecimals(largest), energyUnit());
     }
 
     String energy(double joules) {
-        return told(energyNumber(joules), energyDecimals(), energyUnit());
+        return told(energyNumber(joules), energyDecimals(joules), energyUnit());
     }
 
     double powerNumber(double watts) {
@@ -160,8 +168,8 @@ final class Measure {
         return told(minutes, minutes < 3 ? 1 : 0, "min");
     }
 
-    private static String told(double value, int decimals, String unit) {
+    private String told(double value, int decimals, String unit) {
         if (!Double.isFinite(value)) return "-";
-        return Numbers.of(value, decimals) + " " + unit;
+        return Numbers.of(value, decimals) + blank + unit;
     }
 }

@@ -88,7 +88,7 @@ public final class NightCard {
 
     private static void rows(Plain out, HeatBook book, List<HeatBook.Flow> flows, Measure as) {
         for (HeatBook.Flow f : flows) {
-            String heat = Numbers.of(as.energyNumber(f.heat()), as.energyDecimals());
+            String heat = Numbers.of(as.energyNumber(f.heat()), as.energyDecimals(book.total()));
             String share = Numbers.percent(book.share(f));
             int bar = (int) Math.round(24 * book.share(f));
             out.raw(("  " + Plain.left(Plain.name(f.name(), 30), COLUMN - 2) + Plain.right(heat, 8)

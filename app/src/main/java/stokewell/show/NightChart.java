@@ -214,7 +214,9 @@ final class NightChart {
         double[] down = power("power store to floor");
         for (int i = 0; i < lost.length; i++) if (i < down.length) lost[i] += down[i];
         Panel panel = panel(on, 26, h);
-        panel.scaled(Math.min(0, least(0, water, given)), most(0, fire, water, given), 5, as.powerUnit());
+        double high = most(0, fire, water, given);
+        double low = least(0, water, given);
+        panel.scaled(low < -0.05 * high ? low : 0, high, 5, as.powerUnit());
         panel.hours(night.weatherStart(), true);
         if (fire.length > 0) {
             panel.between(times, new double[times.length], fire, Ink.FIRE, 0.16);
@@ -281,7 +283,7 @@ final class NightChart {
         cells(on, panel, layers, h, low, high);
         panel.hours(night.weatherStart(), true);
         on.words(left - 6, 14 + size, "top", Ink.FAINT, size, Drawing.Anchor.END);
-        on.words(left - 6, 14 + h, narrow ? "base" : "bottom", Ink.FAINT, size, Drawing.Anchor.END);
+        on.words(left - 6, 14 + h, "base", Ink.FAINT, size, Drawing.Anchor.END);
         legend(on, 14 + h + 2 * size + 18, low, high, step);
         return on;
     }

@@ -135,14 +135,14 @@ public final class NightPage {
     static void book(Page page, Ledger ledger, Measure as) {
         HeatBook book = new HeatBook(ledger);
         List<String[]> rows = new ArrayList<>();
-        for (HeatBook.Flow f : book.in()) rows.add(row("from " + f.name(), f, book, as));
-        for (HeatBook.Flow f : book.out()) rows.add(row(f.name(), f, book, as));
+        for (HeatBook.Flow f : book.above(book.in(), 5e-4)) rows.add(row(HeatBook.source(f), f, book, as));
+        for (HeatBook.Flow f : book.above(book.out(), 5e-4)) rows.add(row(f.name(), f, book, as));
         page.title("The ledger", "");
         page.table("ledger", new String[] {"account", as.energyUnit(), "share"}, rows);
     }
 
     private static String[] row(String name, HeatBook.Flow f, HeatBook book, Measure as) {
-        String heat = Numbers.of(as.energyNumber(f.heat()), as.energyDecimals());
+        String heat = Numbers.of(as.energyNumber(f.heat()), as.energyDecimals(book.total()));
         return new String[] {name, heat, Numbers.percent(book.share(f))};
     }
 

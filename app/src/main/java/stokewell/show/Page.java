@@ -48,7 +48,7 @@ final class Page {
             html { background: var(--paper); color: var(--text); -webkit-text-size-adjust: 100%; }
             body { margin: 0; font: 1.0625rem/1.5 "Iowan Old Style", "Palatino Linotype", Palatino,
               "Book Antiqua", Georgia, "DejaVu Serif", serif; font-variant-numeric: lining-nums tabular-nums; }
-            main { max-width: 62rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; overflow-wrap: anywhere; }
+            main { max-width: 62rem; margin: 0 auto; padding: 1.5rem 1rem 3rem; overflow-wrap: break-word; }
             header { border-bottom: 3px double var(--text); padding-bottom: .6rem; margin-bottom: 1.2rem; }
             h1 { font-size: 1.15rem; margin: 0; letter-spacing: .02em; }
             header p { margin: .1rem 0 0; color: var(--faint); font-size: .95rem; }
@@ -63,7 +63,7 @@ final class Page {
             .big { display: grid; grid-template-columns: repeat(auto-fit, minmax(9.2rem, 1fr)); gap: 0 1.4rem;
               margin: 1rem 0; padding: 0; }
             .big div { border-top: 1px solid var(--text); padding: .35rem 0 .9rem; }
-            .big dt { color: var(--faint); font-size: .95rem; line-height: 1.25; }
+            .big dt { color: var(--faint); font-size: .95rem; line-height: 1.25; min-height: 2.5em; }
             .big dd { margin: 0; font-size: 1.85rem; line-height: 1.2; white-space: nowrap; }
             .big dd small { font-size: .95rem; display: block; line-height: 1.3; white-space: normal; }
             figure { margin: .6rem 0 0; }
@@ -75,7 +75,6 @@ final class Page {
             thead th { border-bottom: 1px solid var(--text); color: var(--faint); font-size: .95rem; }
             tbody th { color: var(--faint); }
             .n { text-align: right; white-space: nowrap; padding-right: 0; padding-left: .8rem; }
-            .cold td:nth-child(n+2) { white-space: nowrap; }
             footer { margin-top: 2.5rem; border-top: 3px double var(--text); padding-top: .6rem; color: var(--faint);
               font-size: .95rem; max-width: 50rem; }
             @media (max-width: 640px) {
@@ -85,6 +84,11 @@ final class Page {
               .big { grid-template-columns: 1fr 1fr; gap: 0 1rem; }
               .big dd { font-size: 1.5rem; }
               .facts th { width: 45%; }
+              table { font-size: .92rem; }
+              .n { padding-left: .35rem; }
+              th, td { padding-right: .4rem; }
+              .compare .n { white-space: normal; }
+              .compare td:first-child { padding-right: .2rem; }
             }
             @media print {
               :root { --paper: #ffffff; --text: #000000; --faint: #333333; --rule: #bbbbbb; --fire: #8a2f0c;
@@ -94,7 +98,9 @@ final class Page {
               .desk { display: block; }
               .phone { display: none; }
               figure, tr, li, .big div { break-inside: avoid; }
-              h2 { break-after: avoid; margin-top: 1.2rem; }
+              h2, h2 + p { break-after: avoid; }
+              h2 { margin-top: 1.2rem; }
+              th, td { padding-top: .1rem; padding-bottom: .1rem; }
               .verdict { font-size: 14pt; }
             }
             """;

@@ -56,7 +56,7 @@ final class Panel {
             boolean last = v + step > high + 0.01 * step;
             on.line(x, up(v), x + w, up(v), Ink.RULE, v == low ? 1 : 0.6);
             on.words(x - 6, up(v) + 0.35 * size, Numbers.bare(v, 3), Ink.FAINT, size, Drawing.Anchor.END);
-            if (last) on.words(x - 6, up(v) - 0.8 * size, unit, Ink.FAINT, size, Drawing.Anchor.END);
+            if (last) on.words(2, up(v) - 0.8 * size, unit, Ink.FAINT, size, Drawing.Anchor.START);
         }
         return this;
     }
@@ -123,7 +123,7 @@ final class Panel {
 
     /** Upright hairlines of the hours; the words under them only where wanted. */
     Panel hours(LocalDateTime start, boolean words) {
-        double every = Steps.hours((until - from) / 3600 / (w / 70)) * 3600;
+        double every = Steps.hours((until - from) / 3600 / (w / 52)) * 3600;
         double free = Double.NEGATIVE_INFINITY;
         for (double t : Steps.times(start, from, until, every)) {
             double px = across(t);

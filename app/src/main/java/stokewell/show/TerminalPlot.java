@@ -87,8 +87,9 @@ public final class TerminalPlot {
         double low = as.scale(limit);
         double high1 = low;
         for (Curve c : curves) {
-            for (float k : c.kelvin()) {
-                if (!Float.isFinite(k)) continue;
+            for (int x = 0; x < 2 * wide; x++) {
+                double k = mean(c.kelvin(), x, 2 * wide);
+                if (Double.isNaN(k)) continue;
                 low = Math.min(low, as.scale(k));
                 high1 = Math.max(high1, as.scale(k));
             }
