@@ -24,7 +24,7 @@ public final class Main {
 
     /** Runs a verb in this process. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = new CommandLine(new Stokewell())
+        CommandLine line = Stokewell.line(args)
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpAutoWidth(false)

@@ -1,9 +1,9 @@
 package stokewell.cli;
 
+import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.io.Writer;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -11,6 +11,8 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,8 +29,12 @@ import stokewell.run.Given;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
+import stokewell.show.CardFacts;
 import stokewell.show.NightCard;
 import stokewell.show.NightJson;
+import stokewell.show.NightPage;
+import stokewell.show.NightPicture;
+import stokewell.show.TerminalPlot;
 import stokewell.show.TraceCsv;
 
 /** Runs one night. */
@@ -43,7 +49,15 @@ final class NightVerb implements Callable<Integer> {
     /** From when on the lowest room of the night counts. */
     private static final LocalTime EVENING = LocalTime.of(16, 0);
 
+    private static final int WIDTH = 80;
+    private static final int WIDEST = 120;
+    private static final int HEIGHT = 16;
+
     private static final LocalTime MORNING = LocalTime.of(8, 0);
+
+    /** A night tells what will happen, not what may be built: only the check looks for stops. */
+    private static final String UNCHECKED =
+            "This run does not judge whether the rig may be fired: ask ./stokewell check RIG first.";
 
     /** What can be taken away to see what it does. */
     enum Part {
@@ -115,10 +129,19 @@ final class NightVerb implements Callable<Integer> {
     @Option(names = "--defaults", description = "List the defaults that the rig file leans on, too.")
     boolean defaults;
 
+    @Option(names = "--no-plot", description = "Leave the picture out.")
+    boolean noPlot;
+
     @Option(names = "--json", description = "Write JSON and nothing else.")
     boolean json;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Write every sample of the run.")
+    @Option(names = "--html", paramLabel = "FILE", description = "Write a page to look at and to print, too.")
+    Path html;
+
+    @Option(names = "--png", paramLabel = "FILE", description = "Write the picture, too.")
+    Path png;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Write every sample of the run, too.")
     Path csv;
 
     @Override
@@ -127,47 +150,79 @@ final class NightVerb implements Callable<Integer> {
             throw Complaint.usage(
                     "--against compares with the file, and nothing is changed.", "Add --set or --without.");
         }
-        RigFile<Rig> read = choice.read();
-        Rig rig = lessened(read.rig());
+        OutFile.check("--html", html);
+        OutFile.check("--png", png);
+        OutFile.check("--csv", csv);
         Given given = start == null ? Given.NOTHING : StartChoice.read(start);
-        WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
-        NightRun.Ask ask = ask(outdoors);
-        for (String note : outdoors.notes()) spec.commandLine().getErr().println("weather: " + note);
-        long begun = System.nanoTime();
-        Night night = NightRun.run(rig, outdoors.weather(), ask, given);
-        night = night.timed((System.nanoTime() - begun) * 1e-6);
-        double density = stacked(rig);
-        if (csv != null) {
-            try (Writer file = Files.newBufferedWriter(csv)) {
-                TraceCsv.write(night.trace(), night.weatherStart(), file);
-            }
-        }
-        PrintWriter out = spec.commandLine().getOut();
-        if (json) {
-            StringWriter text = new StringWriter();
-            NightJson.write(night, density, text);
-            out.println(text);
-            return 0;
-        }
-        out.println(outdoors.told());
-        out.print(NightCard.text(night, density, units));
-        if (against) {
-            Rig own = RigFile.read(choice.path, List.of()).rig();
-            Night before = NightRun.run(own, outdoors.weather(), ask, given);
-            out.println();
-            out.print(SideBySide.table(before, night, "as filed", "changed", units));
-        }
-        if (defaults) {
-            out.println();
-            read.defaultsUsed().forEach(d -> out.println(d.key() + ": " + d.text()));
-        }
+        RigFile<Rig> read = choice.read();
+        Planned now = planned(lessened(read.rig()));
+        Planned own = against ? planned(choice.asFiled().rig()) : null;
+        now.outdoors.remark(spec.commandLine().getErr());
+        CompletableFuture<Night> other = own == null ? null : CompletableFuture.supplyAsync(() -> own.run(given));
+        Night night = now.run(given);
+        CardFacts facts =
+                CardFacts.of(now.stacked(), units).in(now.outdoors.told()).warning(List.of(UNCHECKED));
+        if (other != null) facts = facts.against(joined(other), "as filed");
+        tell(night, facts, read);
         return 0;
     }
 
-    /** Weight of a stacked cubic metre of this rig's wood, kg. */
-    private static double stacked(Rig rig) {
-        Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
-        return wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
+    /** A rig in its weather, and what is asked of it. */
+    private record Planned(Rig rig, WeatherChoice outdoors, NightRun.Ask ask) {
+
+        Night run(Given given) {
+            long begun = System.nanoTime();
+            Night night = NightRun.run(rig, outdoors.weather(), ask, given);
+            return night.timed((System.nanoTime() - begun) * 1e-6);
+        }
+
+        /** Weight of a stacked cubic metre of this rig's wood, kg. */
+        double stacked() {
+            Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
+            return wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
+        }
+    }
+
+    private Planned planned(Rig rig) {
+        WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
+        return new Planned(rig, outdoors, ask(outdoors));
+    }
+
+    private static Night joined(CompletableFuture<Night> other) {
+        try {
+            return other.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException plain ? plain : e;
+        }
+    }
+
+    private void tell(Night night, CardFacts facts, RigFile<Rig> read) throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            if (facts.before() != null) out.print("{\"asFiled\":");
+            if (facts.before() != null) NightJson.write(facts.before(), facts, out);
+            if (facts.before() != null) out.print(",\"now\":");
+            NightJson.write(night, facts, out);
+            out.println(facts.before() != null ? "}" : "");
+        } else {
+            out.print(NightCard.text(night, facts, units));
+            if (!noPlot) {
+                int columns = Integer.getInteger("stokewell.columns", WIDTH);
+                out.println();
+                out.print(TerminalPlot.night(night, units, Math.max(WIDTH, Math.min(WIDEST, columns)), HEIGHT));
+            }
+            if (defaults) {
+                out.println();
+                DefaultsVerb.print(read.defaultsUsed(), out);
+            }
+        }
+        if (html != null) OutFile.write(html, NightPage.html(night, facts, units));
+        OutFile.write(png, to -> NightPicture.png(night, facts, units, to));
+        OutFile.write(csv, to -> {
+            OutputStreamWriter text = new OutputStreamWriter(to, StandardCharsets.UTF_8);
+            TraceCsv.write(night, units, text);
+            text.flush();
+        });
     }
 
     private Rig lessened(Rig rig) {
@@ -184,23 +239,16 @@ final class NightVerb implements Callable<Integer> {
                 ? outdoors.day().atTime(MORNING)
                 : Moments.read("--from", from, earliest).or(outdoors.day(), MORNING);
         LocalDateTime end = end(begin);
-        if (!begin.isBefore(end)) throw Complaint.usage("--until " + end + " is not after --from " + begin + ".", "");
-        double a = seconds(outdoors, begin);
-        double b = seconds(outdoors, end);
-        if (!outdoors.weather().covers(a, b)) {
+        if (!begin.isBefore(end)) {
+            throw Complaint.usage("--until " + end + " is not after --from " + begin + ".", "Mend one of them.");
+        }
+        if (!outdoors.covers(begin, end)) {
             throw Complaint.usage(
                     "The weather file does not reach from " + begin + " to " + end + ".",
-                    "It holds "
-                            + outdoors.hourly()
-                                    .map(h -> h.start() + " to " + h.end())
-                                    .orElse("less") + ".");
+                    "It holds " + outdoors.reach() + ".");
         }
         return new NightRun.Ask(
                 begin, end, Moments.clock(hour), EVENING, kelvin("--limit", limit), STEP, Simulation.TOLERANCE);
-    }
-
-    private static double seconds(WeatherChoice outdoors, LocalDateTime at) {
-        return java.time.Duration.between(outdoors.weather().start(), at).toMillis() / 1000.0;
     }
 
     private LocalDateTime end(LocalDateTime begin) {
@@ -213,7 +261,7 @@ final class NightVerb implements Callable<Integer> {
         return m.day() == null && !end.isAfter(begin) ? end.plusDays(1) : end;
     }
 
-    private static double kelvin(String option, String text) {
+    static double kelvin(String option, String text) {
         try {
             return Quantity.parse(text, Dimension.TEMPERATURE);
         } catch (QuantityFault e) {

@@ -1,31 +1,49 @@
 package stokewell.cli;
 
+import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import stokewell.file.Quantity;
 import stokewell.file.UnitSystem;
-import stokewell.rig.Dimension;
+import stokewell.matter.Wood;
 import stokewell.rig.Rig;
-import stokewell.run.Night;
+import stokewell.run.NightRun;
 import stokewell.run.Season;
 import stokewell.run.SeasonRun;
 import stokewell.run.Simulation;
+import stokewell.show.CardFacts;
+import stokewell.show.SeasonCard;
+import stokewell.show.SeasonJson;
+import stokewell.show.SeasonPage;
+import stokewell.show.TerminalPlot;
+import stokewell.show.TraceCsv;
+import stokewell.weather.Hourly;
 
 /** Runs a season of real hours. */
-@Command(name = "season", description = "Run autumn to spring: wood by month, hours below the limit, coldest mornings.")
+@Command(
+        name = "season",
+        description = "Run autumn to spring: wood by month, hours below the limit, coldest mornings.",
+        sortOptions = false)
 final class SeasonVerb implements Callable<Integer> {
 
+    /** Samples of the trace, s. */
     private static final double STEP = 1800;
+
     private static final int BAR = 40;
+    private static final int WIDTH = 80;
+    private static final int WIDEST = 120;
+    private static final int HEIGHT = 16;
 
     @Spec
     CommandSpec spec;
@@ -34,62 +52,120 @@ final class SeasonVerb implements Callable<Integer> {
     RigChoice choice;
 
     @Option(names = "--weather", paramLabel = "FILE", description = "An hourly file. Default: what the rig file names.")
-    Path weather;
+    String weather;
 
-    @Option(names = "--from", paramLabel = "DAY", defaultValue = "1 Oct", description = "Default: ${DEFAULT-VALUE}.")
+    @Option(
+            names = "--from",
+            paramLabel = "DAY",
+            description = "Default: 1 Oct, or where the file begins if it holds no whole winter.")
     String from;
 
-    @Option(names = "--until", paramLabel = "DAY", defaultValue = "30 Apr", description = "Default: ${DEFAULT-VALUE}.")
+    @Option(
+            names = "--until",
+            paramLabel = "DAY",
+            description = "Default: 30 Apr, or where the file ends if it holds no whole winter.")
     String until;
+
+    @Option(
+            names = "--hour",
+            paramLabel = "CLOCK",
+            defaultValue = "7:30",
+            description = "The hour of the morning that counts. Default: ${DEFAULT-VALUE}.")
+    String hour;
 
     @Option(
             names = "--limit",
             paramLabel = "TEMPERATURE",
             defaultValue = "10 C",
-            description = "Default: ${DEFAULT-VALUE}.")
+            description = "The room temperature that hours are counted against. Default: ${DEFAULT-VALUE}.")
     String limit;
 
     @Option(names = "--units", paramLabel = "si|us", defaultValue = "si", description = "Default: ${DEFAULT-VALUE}.")
     UnitSystem units;
 
+    @Option(names = "--no-plot", description = "Leave the picture out.")
+    boolean noPlot;
+
+    @Option(names = "--json", description = "Write JSON and nothing else.")
+    boolean json;
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write a page to look at and to print, too.")
+    Path html;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Write every sample of the run, too.")
+    Path csv;
+
     @Override
     public Integer call() throws Exception {
+        OutFile.check("--html", html);
+        OutFile.check("--csv", csv);
         Rig rig = choice.read().rig();
-        WeatherChoice outdoors = WeatherChoice.of(weather == null ? null : weather.toString(), rig, choice.path, units);
+        WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
         if (outdoors.hourly().isEmpty()) {
             throw Complaint.usage(
                     "A season needs hourly weather.", "Give --weather FILE, or name a file in the rig file.");
         }
-        LocalDate earliest = outdoors.hourly().get().start().toLocalDate();
-        LocalDateTime begin = Moments.read("--from", from, earliest).or(earliest, LocalTime.MIDNIGHT);
-        LocalDateTime end = Moments.read("--until", until, begin.toLocalDate()).or(earliest, LocalTime.MIDNIGHT);
-        if (!begin.isBefore(end)) throw Complaint.usage("--until " + end + " is not after --from " + begin + ".", "");
-        double low =
-                java.time.Duration.between(outdoors.weather().start(), begin).toSeconds();
-        double high =
-                java.time.Duration.between(outdoors.weather().start(), end).toSeconds();
-        if (!outdoors.weather().covers(low, high)) {
-            throw Complaint.usage("The weather file does not reach from " + begin + " to " + end + ".", "");
+        SeasonRun.Ask ask = ask(outdoors.hourly().get());
+        if (!outdoors.covers(ask.from(), ask.until())) {
+            throw Complaint.usage(
+                    "The weather file does not reach from " + ask.from() + " to " + ask.until() + ".",
+                    "It holds " + outdoors.reach() + ".");
         }
         PrintWriter err = spec.commandLine().getErr();
+        outdoors.remark(err);
+        try (Interrupt interrupt = new Interrupt(err)) {
+            return run(rig, outdoors, ask, interrupt, err);
+        }
+    }
+
+    private int run(Rig rig, WeatherChoice outdoors, SeasonRun.Ask ask, Interrupt interrupt, PrintWriter err)
+            throws IOException {
         boolean progress = Boolean.getBoolean("stokewell.progress");
-        Season season = SeasonRun.run(
-                rig,
-                outdoors.weather(),
-                new SeasonRun.Ask(
-                        begin,
-                        end,
-                        LocalTime.of(7, 30),
-                        Quantity.parse(limit, Dimension.TEMPERATURE),
-                        STEP,
-                        Simulation.TOLERANCE),
-                done -> {
-                    if (progress) bar(err, done);
-                    return true;
-                });
-        if (progress) err.println();
-        tell(season, outdoors);
-        return 0;
+        try {
+            Season season = SeasonRun.run(rig, outdoors.weather(), ask, done -> {
+                if (progress) bar(err, done);
+                return !interrupt.asked();
+            });
+            if (progress) clear(err);
+            Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
+            double density =
+                    wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
+            tell(season, CardFacts.of(density, units).in(outdoors.told()));
+            return 0;
+        } catch (CancellationException e) {
+            if (progress) clear(err);
+            err.println(e.getMessage() + "; nothing is told of part of one");
+            err.flush();
+            return Complaints.STOPPED;
+        }
+    }
+
+    /** The winter that is asked for: the first whole one in the record, or all the record where it holds none. */
+    private SeasonRun.Ask ask(Hourly hourly) {
+        LocalDate earliest = hourly.start().toLocalDate();
+        LocalDateTime begin =
+                Moments.read("--from", from == null ? "1 Oct" : from, earliest).or(earliest, LocalTime.MIDNIGHT);
+        LocalDateTime end = Moments.read("--until", until == null ? "30 Apr" : until, begin.toLocalDate())
+                .or(earliest, LocalTime.MIDNIGHT);
+        if (!hourly.isWrapped()) {
+            if (from == null && end.isAfter(hourly.end())) {
+                begin = earliest.plusDays(NightRun.LIVED_DAYS + 1L).atStartOfDay();
+                if (until != null) {
+                    end = Moments.read("--until", until, begin.toLocalDate()).or(earliest, LocalTime.MIDNIGHT);
+                }
+            }
+            if (until == null && end.isAfter(hourly.end())) {
+                end = hourly.end().toLocalDate().atStartOfDay();
+                LocalDateTime spring =
+                        Moments.read("--until", "30 Apr", begin.toLocalDate()).or(earliest, LocalTime.MIDNIGHT);
+                if (spring.isBefore(end)) end = spring;
+            }
+        }
+        if (!begin.isBefore(end)) {
+            throw Complaint.usage("--until " + end + " is not after --from " + begin + ".", "Mend one of them.");
+        }
+        return new SeasonRun.Ask(
+                begin, end, Moments.clock(hour), NightVerb.kelvin("--limit", limit), STEP, Simulation.TOLERANCE);
     }
 
     private static void bar(PrintWriter err, double done) {
@@ -98,40 +174,29 @@ final class SeasonVerb implements Callable<Integer> {
         err.flush();
     }
 
-    private void tell(Season season, WeatherChoice outdoors) {
+    private static void clear(PrintWriter err) {
+        err.print("\r" + " ".repeat(BAR + 7) + "\r");
+        err.flush();
+    }
+
+    private void tell(Season season, CardFacts facts) throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        out.println(season.rig() + ", " + outdoors.told());
-        double most =
-                season.months().stream().mapToDouble(Season.Month::wood).max().orElse(1);
-        for (Season.Month m : season.months()) {
-            out.println(m.month() + "  " + pad(Quantity.write(m.wood(), Dimension.MASS, units, 3))
-                    + "  below the limit "
-                    + Math.round(m.hoursBelow()) + " h, room " + temperature(m.meanRoom()) + "  "
-                    + "#".repeat((int) Math.round(30 * m.wood() / Math.max(1, most))));
+        if (json) {
+            SeasonJson.write(season, facts, out);
+            out.println();
+        } else {
+            out.print(SeasonCard.text(season, facts, units));
+            if (!noPlot) {
+                int columns = Integer.getInteger("stokewell.columns", WIDTH);
+                out.println();
+                out.print(TerminalPlot.season(season, units, Math.max(WIDTH, Math.min(WIDEST, columns)), HEIGHT));
+            }
         }
-        out.println("wood " + Quantity.write(season.wood(), Dimension.MASS, units, 3) + " in " + season.loads()
-                + " loads; hours below " + temperature(season.limit()) + ": " + Math.round(season.hoursBelow()));
-        if (Double.isFinite(season.boil().margin())) {
-            out.println("least margin to boiling "
-                    + Quantity.write(season.boil().margin(), Dimension.TEMPERATURE_DIFFERENCE, units, 3) + " on "
-                    + season.at(season.boil().time()) + ", " + season.boil().where() + "; boiling "
-                    + Math.round(season.boilingMinutes()) + " min");
-        }
-        for (Night.Drive d : season.drives())
-            out.println(d.name() + ": " + d.starts() + " starts, " + Math.round(d.hours()) + " h");
-        out.println("coldest mornings:");
-        for (Season.Morning m : season.mornings()) {
-            out.println("  " + season.at(m.time()).toLocalDate() + "  room " + temperature(m.room()) + ", outdoors "
-                    + temperature(m.outdoors()));
-        }
-        out.println("Steam, fire and carbon monoxide kill. Local code and a licensed person decide what may be built.");
-    }
-
-    private static String pad(String text) {
-        return " ".repeat(Math.max(0, 9 - text.length())) + text;
-    }
-
-    private String temperature(double kelvin) {
-        return Quantity.write(kelvin, Dimension.TEMPERATURE, units, 3);
+        if (html != null) OutFile.write(html, SeasonPage.html(season, facts, units));
+        OutFile.write(csv, to -> {
+            OutputStreamWriter text = new OutputStreamWriter(to, StandardCharsets.UTF_8);
+            TraceCsv.write(season, units, text);
+            text.flush();
+        });
     }
 }

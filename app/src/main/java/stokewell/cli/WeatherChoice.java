@@ -1,8 +1,10 @@
 package stokewell.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -44,6 +46,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
     private static final int BEFORE_SNAP = NightRun.REMEMBERED_DAYS + NightRun.LIVED_DAYS;
 
     private static final int LONGEST_SNAP = 60;
+    private static final int MOST_NOTES = 5;
     private static final double EARTH = 6371;
     /** Beyond this the weather is another place's, km. */
     private static final double FAR = 150;
@@ -136,6 +139,28 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         return new WeatherChoice(weather, reading.source(), coldest(hourly), Optional.of(hourly), List.copyOf(notes));
     }
 
+    /** Tells the first remarks on the file, and how many more there are. */
+    void remark(PrintWriter err) {
+        int shown = notes.size() > MOST_NOTES ? MOST_NOTES - 1 : notes.size();
+        for (String note : notes.subList(0, shown)) err.println("weather: " + note);
+        if (shown < notes.size()) err.println("weather: " + (notes.size() - shown) + " more such remarks");
+        err.flush();
+    }
+
+    /** Whether the weather holds all from one moment to another. */
+    boolean covers(LocalDateTime from, LocalDateTime until) {
+        return weather.covers(seconds(from), seconds(until));
+    }
+
+    /** From when to when the record reaches, in words. */
+    String reach() {
+        return hourly.map(h -> h.start() + " to " + h.end()).orElse("one day, again and again");
+    }
+
+    private double seconds(LocalDateTime moment) {
+        return Duration.between(weather.start(), moment).toMillis() / 1000.0;
+    }
+
     /** The day whose 24 hours from 8:00 on are the coldest of a record. */
     static LocalDate coldest(Hourly hourly) {
         double[] t = hourly.temperature();
@@ -145,7 +170,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         if (first.isBefore(hourly.start().plusHours(lead))) first = first.plusDays(1);
         LocalDate best = first.toLocalDate();
         double least = Double.POSITIVE_INFINITY;
-        int from = (int) java.time.Duration.between(hourly.start(), first).toHours();
+        int from = (int) Duration.between(hourly.start(), first).toHours();
         for (int day = 0; from + 24 * day + (hourly.isWrapped() ? 0 : 24) <= n; day++) {
             double sum = 0;
             for (int h = 0; h < 24; h++) sum += t[(from + 24 * day + h) % n];

@@ -80,6 +80,6 @@ class NightVerbTest {
                 .hasSizeGreaterThan(280)
                 .first()
                 .asString()
-                .startsWith("time,room,outdoors");
+                .startsWith("time,room [C],outdoors [C]");
     }
 }
