@@ -145,7 +145,8 @@ public final class NightRun {
         Night.Lowest lowest = new Night.Lowest(Double.NaN, Double.POSITIVE_INFINITY);
         int burnt = -1;
         for (int i = 0; i < room.length; i++) {
-            if (room[i] > ask.limit()) above += trace.step();
+            // the last sample ends the run and stands for no time of its own
+            if (i < room.length - 1 && room[i] > ask.limit()) above += trace.step();
             boolean night = Double.isNaN(evening) || trace.time(i) >= evening;
             if (night && room[i] < lowest.room()) lowest = new Night.Lowest(trace.time(i), room[i]);
             if (bed[i] > 0.05 * Math.max(1, sim.wood() / Math.max(1, sim.loads()))) burnt = i;
