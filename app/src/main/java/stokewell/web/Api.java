@@ -6,11 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stokewell.file.Fault;
-import stokewell.file.RigFile;
-import stokewell.file.RigFileFault;
 import stokewell.file.RigSchema;
-import stokewell.rig.Rig;
 
 /** What may be asked, and who answers. */
 final class Api implements AutoCloseable {
@@ -36,7 +32,13 @@ final class Api implements AutoCloseable {
                 "/api/schema",
                 ctx -> ctx.contentType("application/schema+json; charset=utf-8").result(RigSchema.json()));
         routes.get("/api/rigs", this::rigs);
-        routes.get("/api/rigs/{id}", ctx -> Body.answer(ctx, told(folder.read(ctx.pathParam("id")))));
+        routes.get(
+                "/api/rigs/{id}",
+                ctx -> Body.answer(
+                        ctx, RigTold.whole(folder.read(ctx.pathParam("id")), Body.units(ctx.queryParam("units")))));
+        routes.get(
+                "/api/keys",
+                ctx -> Body.answer(ctx, Map.of("keys", RigTold.keys(Body.units(ctx.queryParam("units"))))));
         routes.get("/api/weather", ctx -> Body.answer(ctx, Map.of("files", weather.list())));
         routes.post("/api/night", ctx -> Body.answer(ctx, Nights.told(nights.run(nights.ready(Body.of(ctx))))));
     }
@@ -54,47 +56,10 @@ final class Api implements AutoCloseable {
 
     private void rigs(Context ctx) {
         List<Object> own = new ArrayList<>();
-        for (String id : folder.ids()) own.add(line(folder.read(id)));
+        for (String id : folder.ids()) own.add(RigTold.line(folder.read(id)));
         List<Object> examples = new ArrayList<>();
-        for (String name : Examples.RIGS) examples.add(line(folder.read(Filed.EXAMPLE + name)));
+        for (String name : Examples.RIGS) examples.add(RigTold.line(folder.read(Filed.EXAMPLE + name)));
         Body.answer(ctx, Map.of("rigs", own, "examples", examples));
-    }
-
-    private static Map<String, Object> line(Filed filed) {
-        Map<String, Object> one = new LinkedHashMap<>();
-        one.put("id", filed.id());
-        try {
-            Rig rig = RigFile.parse(filed.fileName(), filed.text(), List.of()).rig();
-            one.put("name", rig.name());
-            one.put("story", rig.story());
-            one.put("faults", 0);
-        } catch (RigFileFault e) {
-            one.put("name", filed.fileName());
-            one.put("story", "");
-            one.put("faults", e.faults().size());
-        }
-        return one;
-    }
-
-    private static Map<String, Object> told(Filed filed) {
-        List<Fault> faults = List.of();
-        String name = filed.fileName();
-        try {
-            name = RigFile.parse(filed.fileName(), filed.text(), List.of())
-                    .rig()
-                    .name();
-        } catch (RigFileFault e) {
-            faults = e.faults();
-        }
-        Map<String, Object> one = new LinkedHashMap<>();
-        one.put("id", filed.id());
-        one.put("name", name);
-        one.put("version", filed.version());
-        one.put("example", filed.example());
-        one.put("text", filed.text());
-        one.put("values", List.of());
-        one.put("faults", Refusal.faults(faults));
-        return one;
     }
 
     @Override

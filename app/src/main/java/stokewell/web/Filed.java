@@ -1,6 +1,9 @@
 package stokewell.web;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.temporal.ChronoUnit;
 
 /**
  * A rig as its file holds it.
@@ -22,5 +25,17 @@ record Filed(String id, Path path, String text, String version) {
     String fileName() {
         Path name = path.getFileName();
         return name == null ? id : name.toString();
+    }
+
+    /** When the file was last written, UTC; empty where that cannot be told. */
+    String changed() {
+        try {
+            return Files.getLastModifiedTime(path)
+                    .toInstant()
+                    .truncatedTo(ChronoUnit.SECONDS)
+                    .toString();
+        } catch (IOException e) {
+            return "";
+        }
     }
 }
