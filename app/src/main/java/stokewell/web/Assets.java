@@ -23,13 +23,19 @@ final class Assets {
             "txt", "text/plain; charset=utf-8",
             "webmanifest", "application/manifest+json");
 
+    /** Libraries that the page leans on, out of their own jars. */
+    private static final Map<String, String> LIBRARIES =
+            Map.of("lib/preact.js", "/META-INF/resources/webjars/preact/10.28.0/dist/preact.mjs");
+
     private Assets() {}
 
     /** Answers with the file that the path names. */
     static void send(Context ctx, String path) {
         String name = path.isEmpty() ? "index.html" : path;
         String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
-        byte[] bytes = type != null && NAME.matcher(name).matches() ? read("page/" + name) : null;
+        byte[] bytes = type != null && NAME.matcher(name).matches()
+                ? read(LIBRARIES.getOrDefault(name, "page/" + name))
+                : null;
         if (bytes == null) throw Refusal.unknown("There is no such page.");
         String tag = '"' + RigFolder.version(new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1)) + '"';
         ctx.header("ETag", tag).header("Cache-Control", "no-cache");

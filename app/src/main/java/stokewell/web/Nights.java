@@ -19,17 +19,14 @@ import stokewell.run.Ledger;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
-import stokewell.run.Trace;
 import stokewell.show.CardFacts;
 import stokewell.show.NightJson;
+import stokewell.show.NightScene;
 import stokewell.solve.StepFailure;
 import tools.jackson.databind.util.RawValue;
 
 /** Runs nights as the page asks for them. */
 final class Nights {
-
-    /** A trace goes to the page with about so many samples. */
-    private static final int SAMPLES = 200;
 
     private final RigFolder folder;
     private final WeatherShelf weather;
@@ -190,7 +187,9 @@ final class Nights {
         all.put("rig", ran.night.rig());
         all.put("told", ran.asked.told());
         all.put("card", new RawValue(card.toString()));
-        all.put("view", view(ran.night));
+        StringWriter scene = new StringWriter(80_000);
+        NightScene.write(ran.ready.rig(), ran.night, scene);
+        all.put("view", new RawValue(scene.toString()));
         findings(all, ran.check);
         all.put("notes", ran.asked.notes());
         return all;
@@ -211,23 +210,5 @@ final class Nights {
         one.put("remedy", f.remedy());
         one.put("basis", f.basis());
         return one;
-    }
-
-    /** The trace, thinned. */
-    private static Map<String, Object> view(Night night) {
-        Trace trace = night.trace();
-        int every = Math.max(1, trace.size() / SAMPLES);
-        Map<String, Object> channels = new LinkedHashMap<>();
-        for (String name : trace.names()) {
-            float[] all = trace.column(name);
-            List<Float> thin = new ArrayList<>();
-            for (int i = 0; i < all.length; i += every) thin.add(Float.isFinite(all[i]) ? all[i] : null);
-            channels.put(name, thin);
-        }
-        Map<String, Object> view = new LinkedHashMap<>();
-        view.put("start", night.at(trace.time(0)).toString());
-        view.put("step", trace.step() * every);
-        view.put("channels", channels);
-        return view;
     }
 }
