@@ -68,6 +68,9 @@ export const t = {
   added: name => name + " put in", removed: name => name + " taken out", remove: name => "Take out: " + name,
   step: (part, what) => `${part}: ${what}`, wentBack: "an earlier version",
   more: n => `${n} more`, material: "Material", none: "none", setIt: "set it", yes: "yes", no: "no",
+  /** Keys whose own name says too little to a person. */
+  key: { loads: "load", at: "hour", mass: "weight", opens: "opening", lasting: "open for", u: "heat loss (U)", at50Pa: "air changes at 50 Pa", areaFactor: "area factor", lowLimit: "low limit:", highLimit: "high limit:",
+    thermostat: "thermostat:", differential: "differential:", sensor: "sensor", bore: "bore", airLeak: "air leak when shut", skipAbove: "skip when store is above", on: "on at", off: "off at", nodes: "layers reckoned", of: "of pickup", sunShare: "sun let in", hearth: "fire sees", realLoss: "real loss over reckoned" },
   shape: "shape", shapes: { round: "round, standing", square: "square", lying: "round, lying" },
 
   verdict: view => {

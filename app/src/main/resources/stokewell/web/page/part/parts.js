@@ -86,7 +86,7 @@ export function words(key, id) {
     if (/^\d+$/.test(step)) { if (i > 1 && !["emitters", "pickups", "switches", "windows", "doors"].includes(steps[i - 1])) out.push(String(Number(step) + 1)); continue; }
     if (["store", "room", "emitters", "pickups", "switches", "loop", "shape", "round", "square", "lying", "clock", "hand", "damper", "slab", "habit", "airTubes", "fanCoil", "radiator", "floorLoop", "windows", "doors"].includes(step)) continue;
     if (step === own && steps.length > 1) continue;
-    out.push(step.replace(/([A-Z])/g, " $1").toLowerCase());
+    out.push(t.key[step] || step.replace(/([A-Z])/g, " $1").toLowerCase());
   }
   return out.length ? out.join(" ") : t.part[own] || key;
 }
