@@ -17,12 +17,14 @@ import stokewell.check.Drills;
 import stokewell.check.Fault;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
+import stokewell.show.Ascii;
 
 /** Lets things fail. */
 @Command(
         name = "drill",
         description =
-                "What happens when something fails at the worst moment of a normal day, how long there is, what to do.",
+                "What happens when something fails at the worst moment of a normal day, how long there is, what to do. Ends with 3 if "
+                        + "a fire must not be lit.",
         sortOptions = false)
 final class DrillVerb implements Callable<Integer> {
 
@@ -55,16 +57,16 @@ final class DrillVerb implements Callable<Integer> {
         Set<Fault> faults = faults(fault);
         Rig rig = choice.read().rig();
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, UnitSystem.SI);
-        Drills.Outcome outcome = CheckVerb.drilled(rig, outdoors, faults);
+        Set<Fault> run = EnumSet.copyOf(faults);
+        run.addAll(Drills.deciding(rig));
+        Drills.Outcome all = CheckVerb.drilled(rig, outdoors, run);
+        Drills.Outcome outcome = all.only(faults);
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
-            out.println(DrillVerbJson.of(rig, outcome));
-        } else {
-            // no output shows a rig that must not be lit as fine
-            Check check = Check.of(rig, outcome.day(), outcome.drills());
-            out.print(DrillVerbPage.text(rig, outcome, check));
-        }
-        return 0;
+        // no output shows a rig that must not be lit as fine
+        Check check = Check.of(rig, all.day(), all.drills());
+        if (json) out.println(DrillVerbJson.of(rig, outcome, check));
+        else out.print(Ascii.of(DrillVerbPage.text(rig, outcome, check)));
+        return check.stops() ? CheckVerb.STOP : 0;
     }
 
     static String name(Fault fault) {

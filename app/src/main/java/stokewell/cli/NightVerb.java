@@ -18,6 +18,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import stokewell.check.Check;
+import stokewell.check.Drill;
+import stokewell.check.Drills;
 import stokewell.file.Quantity;
 import stokewell.file.QuantityFault;
 import stokewell.file.RigFile;
@@ -54,10 +57,6 @@ final class NightVerb implements Callable<Integer> {
     private static final int HEIGHT = 16;
 
     private static final LocalTime MORNING = LocalTime.of(8, 0);
-
-    /** A night tells what will happen, not what may be built: only the check looks for stops. */
-    private static final String UNCHECKED =
-            "This run does not judge whether the rig may be fired: ask ./stokewell check RIG first.";
 
     /** What can be taken away to see what it does. */
     enum Part {
@@ -158,22 +157,44 @@ final class NightVerb implements Callable<Integer> {
         Planned now = planned(lessened(read.rig()));
         Planned own = against ? planned(choice.asFiled().rig()) : null;
         now.outdoors.remark(spec.commandLine().getErr());
-        CompletableFuture<Night> other = own == null ? null : CompletableFuture.supplyAsync(() -> own.run(given));
-        Night night = now.run(given);
-        CardFacts facts =
-                CardFacts.of(now.stacked(), units).in(now.outdoors.told()).warning(List.of(UNCHECKED));
-        if (other != null) facts = facts.against(joined(other), "as filed");
-        tell(night, facts, read);
+        CompletableFuture<Looked> other = own == null ? null : CompletableFuture.supplyAsync(() -> own.run(given));
+        Looked looked = now.run(given);
+        CardFacts facts = CardFacts.of(now.stacked(), units).in(now.outdoors.told());
+        CardFacts before = null;
+        if (other != null) {
+            Looked filed = joined(other);
+            before = facts.checked(filed.check);
+            facts = facts.against(filed.night, "as filed");
+        }
+        tell(looked.night, facts.checked(looked.check), before, read);
         return 0;
     }
+
+    /** A night, and what was found on its rig. */
+    private record Looked(Night night, Check check) {}
 
     /** A rig in its weather, and what is asked of it. */
     private record Planned(Rig rig, WeatherChoice outdoors, NightRun.Ask ask) {
 
-        Night run(Given given) {
+        /** The night, and beside it the drills that can forbid a fire: all that a stop needs, and quick. */
+        Looked run(Given given) {
             long begun = System.nanoTime();
-            Night night = NightRun.run(rig, outdoors.weather(), ask, given);
-            return night.timed((System.nanoTime() - begun) * 1e-6);
+            Simulation settled = NightRun.settled(rig, outdoors.weather(), ask);
+            Simulation.Moment start = settled.moment();
+            CompletableFuture<List<Drill>> drills = CompletableFuture.supplyAsync(
+                    () -> Drills.run(rig, outdoors.weather(), day(), Drills.deciding(rig), start)
+                            .drills());
+            Night night = NightRun.run(outdoors.weather(), ask, given, settled);
+            night = night.timed((System.nanoTime() - begun) * 1e-6);
+            return new Looked(night, Check.of(rig, night, joined(drills)));
+        }
+
+        /** The day whose worst moment the drills look for: from the night's start, as far as the weather reaches. */
+        private NightRun.Ask day() {
+            LocalDateTime end = ask.from().plusDays(1);
+            if (!outdoors.covers(ask.from(), end)) end = ask.until();
+            return new NightRun.Ask(
+                    ask.from(), end, ask.hour(), ask.evening(), ask.limit(), ask.step(), ask.tolerance());
         }
 
         /** Weight of a stacked cubic metre of this rig's wood, kg. */
@@ -188,7 +209,7 @@ final class NightVerb implements Callable<Integer> {
         return new Planned(rig, outdoors, ask(outdoors));
     }
 
-    private static Night joined(CompletableFuture<Night> other) {
+    private static <T> T joined(CompletableFuture<T> other) {
         try {
             return other.join();
         } catch (CompletionException e) {
@@ -196,11 +217,11 @@ final class NightVerb implements Callable<Integer> {
         }
     }
 
-    private void tell(Night night, CardFacts facts, RigFile<Rig> read) throws IOException {
+    private void tell(Night night, CardFacts facts, CardFacts before, RigFile<Rig> read) throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             if (facts.before() != null) out.print("{\"asFiled\":");
-            if (facts.before() != null) NightJson.write(facts.before(), facts, out);
+            if (facts.before() != null) NightJson.write(facts.before(), before, out);
             if (facts.before() != null) out.print(",\"now\":");
             NightJson.write(night, facts, out);
             out.println(facts.before() != null ? "}" : "");
@@ -220,7 +241,7 @@ final class NightVerb implements Callable<Integer> {
         OutFile.write(png, to -> NightPicture.png(night, facts, units, to));
         OutFile.write(csv, to -> {
             OutputStreamWriter text = new OutputStreamWriter(to, StandardCharsets.UTF_8);
-            TraceCsv.write(night, units, text);
+            TraceCsv.write(night, facts, units, text);
             text.flush();
         });
     }

@@ -26,8 +26,9 @@ public final class NightPicture {
         Measure as = Measure.printed(units);
         Drawing course = new NightChart(night, as, WIDTH).course();
         Drawing flow = new HeatFlow(night.ledger(), as, WIDTH).drawing();
-        List<String> verdict = Wrapped.lines(Verdict.of(night).sentence(night, as), 92);
-        List<Cautions.Caution> cautions = Cautions.found(night, facts.cautions(), units);
+        List<String> verdict =
+                Wrapped.lines(Stops.lead(facts.check(), Verdict.of(night).sentence(night, as)), 92);
+        List<Cautions.Caution> cautions = Cautions.found(night, facts, units);
         double y = EDGE;
         double height = EDGE + 50 + 27 * verdict.size() + course.height() + 40 + flow.height() + EDGE + 40;
         for (Cautions.Caution c : cautions)

@@ -28,6 +28,20 @@ public final class TraceCsv {
         write(night.trace(), night.weatherStart(), Measure.plain(units), out);
     }
 
+    /** Every sample of a night, under what forbids a fire on the rig: lines that begin with #, none if nothing does. */
+    public static void write(Night night, CardFacts facts, UnitSystem units, Appendable out) throws IOException {
+        for (String line : Stops.lines(facts.check()))
+            out.append(Ascii.of(line)).append(END);
+        write(night, units, out);
+    }
+
+    /** The same of a season. */
+    public static void write(Season season, CardFacts facts, UnitSystem units, Appendable out) throws IOException {
+        for (String line : Stops.lines(facts.check()))
+            out.append(Ascii.of(line)).append(END);
+        write(season, units, out);
+    }
+
     /** Every sample of a season. */
     public static void write(Season season, UnitSystem units, Appendable out) throws IOException {
         write(season.trace(), season.weatherStart(), Measure.plain(units), out);

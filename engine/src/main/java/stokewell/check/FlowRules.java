@@ -15,6 +15,7 @@ final class FlowRules {
 
     static void look(Subject s, Findings f) {
         slope(s, f);
+        air(s, f);
         ports(s, f);
         checkValve(s, f);
         speed(s, f);
@@ -57,6 +58,26 @@ final class FlowRules {
                     "Raise the store above the fire, or fit a pump with its guards.",
                     basis);
         }
+    }
+
+    private static void air(Subject s, Findings f) {
+        Drill d = s.drill(Fault.AIR_LOCK);
+        if (d == null) return;
+        String basis = "rising pipe, a vent at each high point, 0.6 m/s to purge: practice";
+        if (d.firstBoil() == Double.POSITIVE_INFINITY) {
+            f.fine("loop.air", "Air in the loop boils nothing.", d.sentence(), basis);
+            return;
+        }
+        f.add(
+                d.level(),
+                "loop.air",
+                "Air in the loop, low water or one shut valve boils the coil " + Telling.span(d.firstBoil())
+                        + " later.",
+                (s.pumped() ? "The pump hums and moves nothing, and gravity" : "Gravity")
+                        + " stops too. It comes at the first filling, after a top-up, after boiling.",
+                "Let every pipe rise to a vent; purge at 0.6 m/s; no valve in the loop that a hand can shut. Coil over 25 K (45 "
+                        + "°F) above the store with the pump on: air or a shut valve, shut the air of the stove.",
+                basis);
     }
 
     private static void ports(Subject s, Findings f) {

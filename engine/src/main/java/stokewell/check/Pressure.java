@@ -66,6 +66,14 @@ final class Pressure {
         return Math.min(fixed, Water.saturationTemperature(plant.pressure() + p));
     }
 
+    /** The height of water over the lowest pickup of an open loop, Pa. */
+    static double head(Rig rig) {
+        if (rig.loop() == null) return 0;
+        double lowest =
+                rig.pickups().stream().mapToDouble(Pickup::elevation).min().orElse(0);
+        return Water.density(FILLED_COLD) * G * Math.max(0, rig.loop().header().level() - lowest);
+    }
+
     private double meanLoop(double[] x) {
         if (plant.store().length > 0 && plant.rig().store().coil() == null) return plant.storeMean(x);
         double sum = 0;

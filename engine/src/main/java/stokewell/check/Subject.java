@@ -57,7 +57,7 @@ record Subject(Rig rig, Night day, List<Drill> drills) {
     }
 
     double head() {
-        return Drills.head(rig);
+        return Pressure.head(rig);
     }
 
     /** Boiling point in the lowest pickup, K. */
