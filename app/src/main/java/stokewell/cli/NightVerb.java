@@ -5,9 +5,6 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -18,20 +15,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import stokewell.check.Check;
-import stokewell.check.Drill;
-import stokewell.check.Drills;
-import stokewell.file.Quantity;
-import stokewell.file.QuantityFault;
+import stokewell.check.Looked;
 import stokewell.file.RigFile;
 import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
-import stokewell.rig.Dimension;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
-import stokewell.run.Simulation;
 import stokewell.show.CardFacts;
 import stokewell.show.NightCard;
 import stokewell.show.NightJson;
@@ -47,16 +38,9 @@ import stokewell.show.TraceCsv;
         sortOptions = false)
 final class NightVerb implements Callable<Integer> {
 
-    /** Samples of the trace, s. */
-    private static final double STEP = 300;
-    /** From when on the lowest room of the night counts. */
-    private static final LocalTime EVENING = LocalTime.of(16, 0);
-
     private static final int WIDTH = 80;
     private static final int WIDEST = 120;
     private static final int HEIGHT = 16;
-
-    private static final LocalTime MORNING = LocalTime.of(8, 0);
 
     /** What can be taken away to see what it does. */
     enum Part {
@@ -163,38 +147,20 @@ final class NightVerb implements Callable<Integer> {
         CardFacts before = null;
         if (other != null) {
             Looked filed = joined(other);
-            before = facts.checked(filed.check);
-            facts = facts.against(filed.night, "as filed");
+            before = facts.checked(filed.check());
+            facts = facts.against(filed.night(), "as filed");
         }
-        tell(looked.night, facts.checked(looked.check), before, read);
+        tell(looked.night(), facts.checked(looked.check()), before, read);
         return 0;
     }
-
-    /** A night, and what was found on its rig. */
-    private record Looked(Night night, Check check) {}
 
     /** A rig in its weather, and what is asked of it. */
     private record Planned(Rig rig, WeatherChoice outdoors, NightRun.Ask ask) {
 
-        /** The night, and beside it the drills that can forbid a fire: all that a stop needs, and quick. */
         Looked run(Given given) {
             long begun = System.nanoTime();
-            Simulation settled = NightRun.settled(rig, outdoors.weather(), ask);
-            Simulation.Moment start = settled.moment();
-            CompletableFuture<List<Drill>> drills = CompletableFuture.supplyAsync(
-                    () -> Drills.run(rig, outdoors.weather(), day(), Drills.deciding(rig), start)
-                            .drills());
-            Night night = NightRun.run(outdoors.weather(), ask, given, settled);
-            night = night.timed((System.nanoTime() - begun) * 1e-6);
-            return new Looked(night, Check.of(rig, night, joined(drills)));
-        }
-
-        /** The day whose worst moment the drills look for: from the night's start, as far as the weather reaches. */
-        private NightRun.Ask day() {
-            LocalDateTime end = ask.from().plusDays(1);
-            if (!outdoors.covers(ask.from(), end)) end = ask.until();
-            return new NightRun.Ask(
-                    ask.from(), end, ask.hour(), ask.evening(), ask.limit(), ask.step(), ask.tolerance());
+            return Looked.run(
+                    rig, outdoors.weather(), ask, given, night -> night.timed((System.nanoTime() - begun) * 1e-6));
         }
 
         /** Weight of a stacked cubic metre of this rig's wood, kg. */
@@ -206,10 +172,10 @@ final class NightVerb implements Callable<Integer> {
 
     private Planned planned(Rig rig) {
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
-        return new Planned(rig, outdoors, ask(outdoors));
+        return new Planned(rig, outdoors, Hours.night(outdoors, from, until, hour, limit));
     }
 
-    private static <T> T joined(CompletableFuture<T> other) {
+    private static Looked joined(CompletableFuture<Looked> other) {
         try {
             return other.join();
         } catch (CompletionException e) {
@@ -250,43 +216,5 @@ final class NightVerb implements Callable<Integer> {
         Rig left = rig;
         for (Part part : without) left = part == Part.FAN ? left.withoutFan() : left.withoutWater();
         return left;
-    }
-
-    private NightRun.Ask ask(WeatherChoice outdoors) {
-        LocalDate earliest = outdoors.hourly()
-                .map(h -> h.start().toLocalDate())
-                .orElse(LocalDate.of(outdoors.day().getYear(), 1, 1));
-        LocalDateTime begin = from == null
-                ? outdoors.day().atTime(MORNING)
-                : Moments.read("--from", from, earliest).or(outdoors.day(), MORNING);
-        LocalDateTime end = end(begin);
-        if (!begin.isBefore(end)) {
-            throw Complaint.usage("--until " + end + " is not after --from " + begin + ".", "Mend one of them.");
-        }
-        if (!outdoors.covers(begin, end)) {
-            throw Complaint.usage(
-                    "The weather file does not reach from " + begin + " to " + end + ".",
-                    "It holds " + outdoors.reach() + ".");
-        }
-        return new NightRun.Ask(
-                begin, end, Moments.clock(hour), EVENING, kelvin("--limit", limit), STEP, Simulation.TOLERANCE);
-    }
-
-    private LocalDateTime end(LocalDateTime begin) {
-        if (until == null) return begin.toLocalDate().plusDays(1).atTime(MORNING);
-        if (until.indexOf(':') < 0 && until.strip().matches("[\\d.,]+\\s*(h|d|day|days|min|hours?)")) {
-            return begin.plusSeconds(Math.round(Quantity.parse(until, Dimension.TIME)));
-        }
-        Moments m = Moments.read("--until", until, begin.toLocalDate());
-        LocalDateTime end = m.or(begin.toLocalDate(), MORNING);
-        return m.day() == null && !end.isAfter(begin) ? end.plusDays(1) : end;
-    }
-
-    static double kelvin(String option, String text) {
-        try {
-            return Quantity.parse(text, Dimension.TEMPERATURE);
-        } catch (QuantityFault e) {
-            throw Complaint.usage(option + ": " + e.what, e.right);
-        }
     }
 }

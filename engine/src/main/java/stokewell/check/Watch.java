@@ -100,6 +100,11 @@ final class Watch {
     void step(Interpolant between, double[] y) {
         double t = between.end();
         double after = t - start;
+        if (course.isEmpty()) {
+            double[] begin = new double[y.length];
+            for (int i = 0; i < begin.length; i++) begin[i] = between.value(i, between.start());
+            note(network.columns(between.start(), begin), 0);
+        }
         double[] x = network.columns(t, y);
         double power = 0;
         for (int i = 0; i < boils.length; i++) {

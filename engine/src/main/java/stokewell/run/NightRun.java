@@ -69,6 +69,18 @@ public final class NightRun {
         return record(sim, weather, ask, start);
     }
 
+    /**
+     * Runs from a rig that has long stood without a fire: nothing is settled, everything stands as given.
+     *
+     * @param given must say all
+     */
+    public static Night cold(Rig rig, Weather weather, Ask ask, Given given) {
+        Plant plant = Compiler.compile(rig, weather);
+        Simulation sim = new Simulation(plant, weather.start().toLocalTime().toSecondOfDay(), ask.tolerance());
+        sim.place(seconds(weather, ask.from()), given.in(plant, plant.network().start()));
+        return record(sim, weather, ask, "cold: no fire for days, everything as given");
+    }
+
     /** A simulation that stands, settled, at the start of the night. */
     public static Simulation settled(Rig rig, Weather weather, Ask ask) {
         double from = seconds(weather, ask.from());
