@@ -83,6 +83,9 @@ public final class TraceCsv {
             case "draft" -> new Column(name, as.draftUnit(), as::draftNumber, values);
             case "air", "loop flow" -> new Column(name, as.massFlowUnit(), as::massFlowNumber, values);
             case "bed" -> new Column(name, as.massUnit(), as::massNumber, values);
+            case "pressure" -> new Column(name, as.pressureUnit(), as::pressureNumber, values);
+            case "header water", "steam lost", "steam in the loop", "let out" ->
+                new Column(name, as.massUnit(), as::massNumber, values);
             case "boil margin" -> new Column(name, as.differenceUnit(), as::differenceNumber, values);
             default -> new Column(name, as.scaleUnit(), as::scale, values);
         };

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import stokewell.loop.Circuit;
 import stokewell.network.Driven;
+import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
@@ -72,7 +73,7 @@ final class FlowFaults {
 
     private Watch powerOut(Simulation sim, double length, boolean battery) {
         if (!battery || battery() <= 0) return follow(cutOff(sim, true), length).out(true);
-        for (Driven d : sim.plant().driven()) if (!d.name().equals("pump")) sim.force(d.name(), false);
+        Stage.stopFans(sim);
         Follow follow = follow(sim, length).until(Math.min(length, battery()));
         stopPump(sim);
         return follow.out(true);

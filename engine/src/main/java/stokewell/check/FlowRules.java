@@ -3,6 +3,8 @@ package stokewell.check;
 import static stokewell.check.Findings.say;
 
 import stokewell.matter.Glycol;
+import stokewell.network.Plant;
+import stokewell.rig.Contents;
 import stokewell.rig.Loop;
 import stokewell.rig.Pipe;
 import stokewell.rig.Pump;
@@ -214,6 +216,10 @@ final class FlowRules {
     private static void cycles(Subject s, Findings f) {
         double days = Math.max(1, (s.day().until() - s.day().from()) / 86400);
         for (Night.Drive d : s.day().drives()) {
+            if (d.name().equals(Plant.RELIEF)) {
+                lifts(d, f);
+                continue;
+            }
             double starts = d.starts() / days;
             String id = d.name().equals("pump") ? "pump.cycles" : "fan.cycles";
             String basis = "a few starts an hour at most: practice for relays and motors";
@@ -233,6 +239,17 @@ final class FlowRules {
                         basis);
             }
         }
+    }
+
+    private static void lifts(Night.Drive valve, Findings f) {
+        if (valve.starts() == 0) return;
+        f.mend(
+                "relief.lifts",
+                say("The relief valve opens %d times on a normal day.", valve.starts()),
+                "Each time fresh water must follow, with oxygen and lime: it then weeps, plugs with mineral and sticks. Never cap "
+                        + "a valve that weeps.",
+                "A larger vessel at the right precharge, or smaller loads; a new valve after any real blow-off.",
+                "the closed loop's own run; practice");
     }
 
     private static void glycol(Subject s, Findings f) {

@@ -5,6 +5,7 @@ import static stokewell.check.Findings.say;
 import stokewell.loop.ExpansionTank;
 import stokewell.loop.Relief;
 import stokewell.matter.Water;
+import stokewell.rig.Contents;
 import stokewell.rig.Safety;
 import stokewell.rig.Store;
 

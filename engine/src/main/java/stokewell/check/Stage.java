@@ -124,8 +124,15 @@ final class Stage {
 
     /** Stops pump and, if asked, fans. */
     static Simulation cutOff(Simulation sim, boolean fans) {
-        for (Driven d : sim.plant().driven()) if (fans && !d.name().equals("pump")) sim.force(d.name(), false);
+        if (fans) stopFans(sim);
         return stopPump(sim);
+    }
+
+    /** Stops all that needs power but the pump. */
+    static void stopFans(Simulation sim) {
+        for (Driven d : sim.plant().driven()) {
+            if (d.relief() == null && !d.name().equals("pump")) sim.force(d.name(), false);
+        }
     }
 
     /** Stops the pump. Steam that lifts water through a check valve is nothing to count on: with one, the loop stands. */

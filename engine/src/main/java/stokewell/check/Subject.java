@@ -3,6 +3,7 @@ package stokewell.check;
 import java.util.List;
 import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
+import stokewell.rig.Contents;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;

@@ -17,6 +17,8 @@ final class Telling {
     private static final double NEVER = Double.POSITIVE_INFINITY;
     private static final double K = 273.15;
     private static final double COLD_WATER = 283.15;
+    /** No home-made loop is counted on to hold this over the air, Pa. */
+    private static final double BURSTS = 6e5;
 
     private final Rig rig;
     private final Fault fault;
@@ -112,12 +114,15 @@ final class Telling {
     }
 
     private double pressure(double needed, boolean boils) {
-        if (sealed() || rig.safety().closed()) {
+        if (sealed()) {
             // water shut in all round bursts its walls as it warms, long before it boils
-            boolean shutIn = sealed() && fault != Fault.VENT_BLOCKED;
-            if (!boils && !shutIn) return w.gauge;
+            if (!boils && fault == Fault.VENT_BLOCKED) return w.gauge;
             if (!reliefReached()) return NEVER;
             return boils ? Vented.valvePressure(rig.safety().relief(), needed, air) : w.gauge;
+        }
+        if (rig.safety().closed()) {
+            boolean held = rig.safety().relief() != null || !boils && w.gauge < BURSTS;
+            return held ? w.gauge : NEVER;
         }
         return head + Vented.ventLoss(rig.loop().header().vent(), w.steamRate, air);
     }

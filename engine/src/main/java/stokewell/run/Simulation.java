@@ -130,6 +130,8 @@ public final class Simulation {
         stoker.shift(t - state.t);
         state.t = t;
         topUp();
+        // a filled loop has its pressure back
+        if (plant.sealed() != null) start();
         begin();
     }
 
@@ -220,6 +222,9 @@ public final class Simulation {
         int header = Plant.state(plant.header());
         state.y[header] = full[header];
         for (int wet : plant.wet()) state.y[Plant.state(wet)] = full[Plant.state(wet)];
+        if (plant.sealed() == null) return;
+        state.y[Plant.state(plant.sealed().steam())] = 0;
+        state.y[Plant.state(plant.sealed().letOut())] = 0;
     }
 
     /** Closes the books so far and starts new ones. */
