@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.PrintsPage;
 import org.openqa.selenium.print.PrintOptions;
 
@@ -40,6 +42,12 @@ final class PageLookTest {
         page.close();
     }
 
+    @BeforeEach
+    void atADeskOnLightPaper() {
+        page.wide(1200, 900, false);
+        page.media("prefers-color-scheme", "light");
+    }
+
     private static void come(String place) {
         page.at(place).see("main");
         if (place.equals("home")) page.see(".cards");
@@ -53,10 +61,11 @@ final class PageLookTest {
             page.media("prefers-color-scheme", paper);
             for (String place : PLACES) {
                 come(place);
-                assertThat(page.violations()).as(place + " on " + paper + " paper").isEmpty();
+                assertThat(page.violations())
+                        .as(place + " on " + paper + " paper")
+                        .isEmpty();
             }
         }
-        page.media("prefers-color-scheme", "light");
     }
 
     @Test
@@ -79,7 +88,6 @@ final class PageLookTest {
         page.touch("store");
         page.see(".sheet");
         assertThat(page.reachesOut()).isFalse();
-        page.wide(1200, 900, false);
     }
 
     @Test
@@ -90,28 +98,35 @@ final class PageLookTest {
         assertThat(page.js(ground)).isEqualTo("rgb(29, 26, 22)");
         page.press("Light or dark paper");
         page.until("light paper", () -> page.js(ground).equals("rgb(247, 241, 227)"));
-        page.js("localStorage.clear(); delete document.documentElement.dataset.paper");
-        page.media("prefers-color-scheme", "light");
+        page.js("localStorage.clear()");
     }
 
     @Test
     void thePrintedPageHoldsTheRigAndLeavesTheControlsOut() {
         come("night/example:boat-shed");
         page.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
-        assertThat(page.js("return getComputedStyle(document.querySelector('nav')).display")).isEqualTo("none");
-        assertThat(page.js("return getComputedStyle(document.querySelector('.drawing')).display")).isEqualTo("block");
+        assertThat(page.js("return getComputedStyle(document.querySelector('nav')).display"))
+                .isEqualTo("none");
+        assertThat(page.js("return getComputedStyle(document.querySelector('.drawing')).display"))
+                .isEqualTo("block");
         page.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
-        assertThat(((PrintsPage) page.driver).print(new PrintOptions()).getContent().length()).isGreaterThan(20_000);
+        assertThat(((PrintsPage) page.driver)
+                        .print(new PrintOptions())
+                        .getContent()
+                        .length())
+                .isGreaterThan(20_000);
     }
 
     @Test
     void everyPartIsReachedAndOpenedByTheKeyboard() {
         come("night/example:boat-shed");
         page.js("document.querySelector(\".drawing [data-part='store']\").focus()");
-        page.keys(org.openqa.selenium.Keys.ENTER);
+        page.key(Keys.ENTER);
         page.see(".sheet");
-        page.until("the sheet's name has the focus", () -> "sheet-name".equals(page.js("return document.activeElement.id")));
-        page.keys(org.openqa.selenium.Keys.ESCAPE);
+        page.until(
+                "the sheet's name has the focus",
+                () -> "sheet-name".equals(page.js("return document.activeElement.id")));
+        page.key(Keys.ESCAPE);
         page.until("closed", () -> !page.has(".sheet"));
     }
 }

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.Keys;
 
 /** What a person does with the page, from nothing to a file to take along, and what goes wrong on the way. */
 final class PageStoryTest {
@@ -42,7 +41,9 @@ final class PageStoryTest {
 
     private String boatShed() throws IOException {
         String text = new String(
-                Browser.class.getResourceAsStream("/stokewell/examples/boat-shed.yaml").readAllBytes(),
+                Browser.class
+                        .getResourceAsStream("/stokewell/examples/boat-shed.yaml")
+                        .readAllBytes(),
                 java.nio.charset.StandardCharsets.UTF_8);
         Files.writeString(folder.resolve("boat-shed.yaml"), text);
         return text;
@@ -72,16 +73,23 @@ final class PageStoryTest {
         page.see(".ghost.room");
 
         page.press("Is it safe?");
-        int open = page.driver.findElements(org.openqa.selenium.By.cssSelector(".answer")).size();
+        int open = page.driver
+                .findElements(org.openqa.selenium.By.cssSelector(".answer"))
+                .size();
         assertThat(open).isPositive();
         page.js("document.querySelector('.answer button').click()");
-        page.until("one question less",
-                () -> page.driver.findElements(org.openqa.selenium.By.cssSelector(".answer")).size() < open);
+        page.until(
+                "one question less",
+                () -> page.driver
+                                .findElements(org.openqa.selenium.By.cssSelector(".answer"))
+                                .size()
+                        < open);
         assertThat(onDisk()).contains("safety");
 
         page.press("Which is better? 1");
         page.see(".compare");
-        assertThat(page.driver.findElements(org.openqa.selenium.By.cssSelector(".compare thead th"))).hasSize(2);
+        assertThat(page.driver.findElements(org.openqa.selenium.By.cssSelector(".compare thead th")))
+                .hasSize(2);
 
         page.press("Take it along?");
         page.press("Table");
@@ -106,10 +114,10 @@ final class PageStoryTest {
         String changed = onDisk();
         assertThat(changed).isNotEqualTo(filed).contains("# a stainless dairy tank from an auction");
         page.js("document.activeElement.blur()");
-        page.keys(Keys.CONTROL, "z");
+        page.control("z");
         page.until("the old text", () -> same(filed));
         page.settled();
-        page.keys(Keys.CONTROL, "y");
+        page.control("y");
         page.until("the new text", () -> same(changed));
     }
 
@@ -166,18 +174,21 @@ final class PageStoryTest {
                 Map.of("offline", false, "latency", 300, "downloadThroughput", -1, "uploadThroughput", -1));
         page.touch("store");
         page.drag("height", 15);
+        Object asked = page.js("return String(Number(Number(document.querySelector("
+                + "\".sheet input[aria-label='height']\").value).toFixed(2)))");
         page.until("kept", () -> page.has("button[aria-label='Take back']:enabled"));
         page.settled();
-        assertThat(page.js("return [...document.querySelectorAll('.sheet .field')].find(f => f.querySelector('label')?.textContent"
-                        + " === 'height').querySelector('.typed input').value"))
-                .isEqualTo(String.valueOf(page.js("return String(Number(document.querySelector(\".sheet input[aria-label='height']\").value))")));
+        assertThat(page.js("return [...document.querySelectorAll('.sheet .field')].find(f => f.querySelector('label')"
+                        + ".textContent === 'height').querySelector('.typed input').value"))
+                .isEqualTo(asked);
     }
 
     @Test
     void anEditElsewhereIsNeverOverwrittenUnasked() throws IOException {
         String filed = boatShed();
         page.enter().at("night/boat-shed").settled();
-        Files.writeString(folder.resolve("boat-shed.yaml"), filed.replace("Tern Ledge boat shed", "Tern Ledge long shed"));
+        Files.writeString(
+                folder.resolve("boat-shed.yaml"), filed.replace("Tern Ledge boat shed", "Tern Ledge long shed"));
         page.touch("store");
         page.drag("height", 5);
         page.says("The rig was changed elsewhere");
@@ -192,8 +203,7 @@ final class PageStoryTest {
         page.enter().at("night/boat-shed").settled();
         page.touch("store");
         page.slider("height");
-        page.driver.executeAsyncScript(
-                """
+        page.driver.executeAsyncScript("""
                 const done = arguments[0], hand = document.querySelector(".sheet input[aria-label='height']");
                 let moves = 0;
                 const clock = setInterval(() => {
@@ -202,8 +212,8 @@ final class PageStoryTest {
                   if (++moves === 60) { clearInterval(clock); setTimeout(done, 1500); }
                 }, 50);""");
         @SuppressWarnings("unchecked")
-        List<Number> taken = (List<Number>)
-                page.js("return performance.getEntriesByName('stokewell-drag').map(m => m.duration).sort((a, b) => a - b)");
+        List<Number> taken = (List<Number>) page.js(
+                "return performance.getEntriesByName('stokewell-drag').map(m => m.duration).sort((a, b) => a - b)");
         assertThat(taken).isNotEmpty();
         double median = taken.get(taken.size() / 2).doubleValue();
         double late = taken.get((int) (0.95 * (taken.size() - 1))).doubleValue();
