@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stokewell.file.UnitSystem;
+import stokewell.web.Refusal;
 import stokewell.web.WebServer;
 
 /** Opens the page. */
@@ -33,6 +34,11 @@ final class OpenVerb implements Callable<Integer> {
     @Option(names = "--port", paramLabel = "N", defaultValue = "7440", description = "Default: ${DEFAULT-VALUE}.")
     int port;
 
+    @Option(
+            names = "--share",
+            description = "Let phones of this network join with a one-time code. Who is on the network can listen in.")
+    boolean share;
+
     @Option(names = "--no-browser", description = "Print the address and open no browser.")
     boolean noBrowser;
 
@@ -49,18 +55,35 @@ final class OpenVerb implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        try (WebServer server =
-                WebServer.start(new WebServer.Start(folder, named, port, units, err), new PageAsking())) {
-            out.println("The page is open for this machine at");
-            out.println("    " + server.address());
-            out.println("Rigs are kept in " + folder + ". Ctrl-C ends.");
-            out.flush();
+        try (WebServer server = started(new WebServer.Start(folder, named, port, share, units, err))) {
+            tell(server, folder, out);
             if (!noBrowser) browse(server.address());
             CountDownLatch ended = new CountDownLatch(1);
             Runtime.getRuntime().addShutdownHook(new Thread(server::close));
             ended.await();
         }
         return 0;
+    }
+
+    private static WebServer started(WebServer.Start start) {
+        try {
+            return WebServer.start(start, new PageAsking());
+        } catch (Refusal refusal) {
+            throw Complaint.failed(refusal.getMessage(), refusal.remedy());
+        }
+    }
+
+    private static void tell(WebServer server, Path folder, PrintWriter out) {
+        out.println("The page is open for this machine at");
+        out.println("    " + server.address());
+        if (server.shared() != null) {
+            out.println("and, once, for a phone of this network at");
+            out.println("    " + server.shared());
+            if (System.console() != null) out.print(server.sharedPicture());
+            out.println("The page shows the next code. What is sent between them is not encrypted.");
+        }
+        out.println("Rigs are kept in " + folder + ". Ctrl-C ends.");
+        out.flush();
     }
 
     private static String id(Path path) {

@@ -30,9 +30,12 @@ public final class RigFile<T> {
     private final T rig;
     private final List<DefaultUsed> defaultsUsed;
 
-    private RigFile(String name, T rig, List<DefaultUsed> defaultsUsed) {
+    private final List<RigValue> values;
+
+    private RigFile(String name, T rig, List<DefaultUsed> defaultsUsed, List<RigValue> values) {
         this.name = name;
         this.rig = rig;
+        this.values = List.copyOf(values);
         this.defaultsUsed = List.copyOf(defaultsUsed);
     }
 
@@ -82,12 +85,13 @@ public final class RigFile<T> {
             }
         }
         List<DefaultUsed> defaults = new ArrayList<>();
-        Object made = new Binder(name, leaves, faults, defaults).root(root, tree);
+        Binder binder = new Binder(name, leaves, faults, defaults);
+        Object made = binder.root(root, tree);
         if (!faults.isEmpty()) {
             faults.sort(BY_LINE);
             throw new RigFileFault(faults);
         }
-        return new RigFile<>(name, root.cast(made), defaults);
+        return new RigFile<>(name, root.cast(made), defaults, binder.values);
     }
 
     /**
@@ -129,5 +133,10 @@ public final class RigFile<T> {
     /** Every default that stood in for an entry left out, in the order of the entries. */
     public List<DefaultUsed> defaultsUsed() {
         return defaultsUsed;
+    }
+
+    /** Every value, in the order of the entries. */
+    public List<RigValue> values() {
+        return values;
     }
 }

@@ -44,23 +44,23 @@ final class SheetFront {
     }
 
     private void numbers(SheetMarkup page) {
-        List<String> head = new ArrayList<>();
+        List<SheetMarkup.Column> head = new ArrayList<>();
         List<String> row = new ArrayList<>();
         if (facts.rig().loop() != null) {
-            head.add("power cut at the worst moment: water boils in");
+            head.add(SheetMarkup.words("power cut at the worst moment: boils in", 0));
             row.add(boils(facts.powerCut()));
             for (Night.ToBoil t : facts.drills().day().minutesToBoil()) {
-                head.add("flow stops: " + Plain.name(t.pickup(), 20) + " boils in");
+                head.add(SheetMarkup.words("if only its flow stops: " + Plain.name(t.pickup(), 20) + " boils in", 0));
                 row.add(boils(t.minutes()));
             }
-            head.add("an open kettle boils here at");
+            head.add(SheetMarkup.words("water boils here, in the open, at", 0));
             row.add(as.hot(Water.saturationTemperature(
                     Atmosphere.pressure(facts.rig().place().altitude()))));
         }
         if (facts.rig().store() != null) {
-            head.add("the tank, full and wrapped, weighs");
+            head.add(SheetMarkup.words("tank, full and wrapped", 0));
             row.add(sizes.mass(Weights.store(facts.rig())));
-            head.add("water in all");
+            head.add(SheetMarkup.words("water in all", 0));
             row.add(sizes.volume(Weights.water(facts.rig())));
         }
         if (head.isEmpty()) {

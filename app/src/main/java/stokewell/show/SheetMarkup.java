@@ -110,19 +110,35 @@ final class SheetMarkup {
         return this;
     }
 
-    /** A table. @param kind its classes; {@code n} in a heading's beginning sets the column to the right */
-    SheetMarkup table(String kind, List<String> head, List<List<String>> rows) {
+    /**
+     * A column of a table.
+     *
+     * @param number whether it holds numbers, which stand at its right and are not broken
+     * @param width  per cent of the table; 0 for what is left
+     */
+    record Column(String name, boolean number, int width) {}
+
+    static Column words(String name, int width) {
+        return new Column(name, false, width);
+    }
+
+    static Column number(String name, int width) {
+        return new Column(name, true, width);
+    }
+
+    /** A table. @param kind its class */
+    SheetMarkup table(String kind, List<Column> head, List<List<String>> rows) {
         out.append("<table class=\"").append(kind).append("\"><thead><tr>");
-        for (String h : head) {
-            boolean number = h.startsWith(NUMBER);
-            out.append(number ? "<th scope=\"col\" class=\"n\">" : "<th scope=\"col\">");
-            Escape.into(out, number ? h.substring(NUMBER.length()) : h).append("</th>");
+        for (Column c : head) {
+            out.append("<th scope=\"col\"").append(c.number() ? " class=\"n\"" : "");
+            if (c.width() > 0) out.append(" style=\"width:").append(c.width()).append("%\"");
+            Escape.into(out.append('>'), c.name()).append("</th>");
         }
         out.append("</tr></thead><tbody>\n");
         for (List<String> row : rows) {
             out.append("<tr>");
             for (int c = 0; c < row.size(); c++) {
-                out.append(head.get(c).startsWith(NUMBER) ? "<td class=\"n\">" : "<td>");
+                out.append(head.get(c).number() ? "<td class=\"n\">" : "<td>");
                 Escape.into(out, row.get(c)).append("</td>");
             }
             out.append("</tr>\n");
@@ -130,9 +146,6 @@ final class SheetMarkup {
         out.append("</tbody></table>\n");
         return this;
     }
-
-    /** Before a heading whose column holds numbers. */
-    static final String NUMBER = "#";
 
     /** A drawing. @param kind class of its frame */
     SheetMarkup figure(String kind, Drawing drawing) {

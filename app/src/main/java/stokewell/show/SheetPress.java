@@ -29,7 +29,7 @@ final class SheetPress {
 
     private static final int MOST_PAGES = 4;
     /** Sizes of type that are tried, points; below the last nobody reads it at a bench. */
-    private static final double[] TYPES = {8.8, 8.2, 7.7, 7.2};
+    private static final double[] TYPES = {9, 8.5, 8, 7.6, 7.2};
 
     private static final String DRAWING = "stokewell/drawing";
 

@@ -52,6 +52,9 @@ final class SheetStyle {
             .figure svg { width: 100%; height: auto; display: block; }
             .half { float: left; width: 48.5%; }
             .other { float: right; width: 48.5%; }
+            .most { float: left; width: 60%; }
+            .least { float: right; width: 37.5%; }
+            .pair { page-break-inside: avoid; }
             .clear { clear: both; }
             .box { border: 1px solid #111; padding: .3em .6em; margin: .3em 0; page-break-inside: avoid; }
             .cut { border: 1px dashed #111; padding: .35em .6em; margin: .3em 0; page-break-inside: avoid; }

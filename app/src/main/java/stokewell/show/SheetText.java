@@ -20,6 +20,9 @@ record SheetText(String html, List<Drawing> drawings) {
         SheetMarkup page = new SheetMarkup(Plain.name(facts.rig().name(), 60), alarm(facts), paper, type);
         Measure as = Measure.printed(units);
         new SheetFront(facts, as).write(page, paper.inside());
+        new SheetBuild(facts, as).write(page, paper.inside());
+        new SheetTests(facts, as).write(page);
+        new SheetWall(facts, as).write(page);
         return page.done();
     }
 

@@ -100,6 +100,18 @@ final class Sizes {
                 : Numbers.of(1e6 * cubic, 1) + BLANK + "cm³";
     }
 
+    String flow(double perSecond) {
+        return us
+                ? Numbers.of(perSecond / GALLON * 60, 1) + BLANK + "gpm"
+                : Numbers.of(perSecond * 60000, 0) + BLANK + "L/min";
+    }
+
+    String air(double perSecond) {
+        return us
+                ? Numbers.of(perSecond / FOOT / FOOT / FOOT * 60, 0) + BLANK + "cfm"
+                : Numbers.of(perSecond * 3600, 0) + BLANK + "m³/h";
+    }
+
     String power(double watts) {
         return us
                 ? Numbers.of(watts * 3600 / 1055.05585262 / 1000, 1) + BLANK + "kBtu/h"

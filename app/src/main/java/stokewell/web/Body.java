@@ -1,6 +1,7 @@
 package stokewell.web;
 
 import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -19,6 +20,9 @@ final class Body {
 
     /** No request but a weather file needs more, bytes. */
     static final int MOST = 2 << 20;
+
+    /** Within this a request must have come, ns. */
+    private static final long SLOWEST = 30_000_000_000L;
 
     static final JsonMapper JSON = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -52,10 +56,18 @@ final class Body {
     /** All bytes of a request, or a refusal where there are more. */
     static byte[] bytes(Context ctx, int most) {
         if (ctx.req().getContentLengthLong() > most) throw tooLarge(most);
+        long begun = System.nanoTime();
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        byte[] some = new byte[8192];
         try (InputStream in = ctx.req().getInputStream()) {
-            byte[] all = in.readNBytes(most + 1);
-            if (all.length > most) throw tooLarge(most);
-            return all;
+            for (int n = in.read(some); n >= 0; n = in.read(some)) {
+                all.write(some, 0, n);
+                if (all.size() > most) throw tooLarge(most);
+                if (System.nanoTime() - begun > SLOWEST) {
+                    throw Refusal.guarded(408, "request", "The request came too slowly.", "Send it again.");
+                }
+            }
+            return all.toByteArray();
         } catch (IOException e) {
             throw Refusal.request("The request broke off.", "Send it again.");
         }

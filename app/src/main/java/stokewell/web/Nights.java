@@ -12,12 +12,14 @@ import stokewell.check.Finding;
 import stokewell.check.Looked;
 import stokewell.file.RigFile;
 import stokewell.file.RigFileFault;
-import stokewell.file.UnitSystem;
+import stokewell.file.RigValue;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
 import stokewell.run.Ledger;
 import stokewell.run.Night;
+import stokewell.run.NightRun;
+import stokewell.run.Simulation;
 import stokewell.show.CardFacts;
 import stokewell.show.NightJson;
 import stokewell.show.NightScene;
@@ -45,30 +47,61 @@ final class Nights {
      */
     record Ready(Rig rig, Path beside, Asking.Wish wish) {
 
-        CardFacts facts(Asking.NightAsked asked, Check check) {
+        /** Without findings. */
+        CardFacts plainFacts(String told) {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
             double stacked =
                     wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
+            return CardFacts.of(stacked, wish.units()).in(told);
+        }
 
-            return CardFacts.of(stacked, wish.units()).in(asked.told()).checked(check);
+        /** With what was found: no card of a rig with a stop may look fine. */
+        CardFacts facts(Asking.NightAsked asked, Check check) {
+            return plainFacts(asked.told()).checked(check);
         }
     }
 
-    /** What a request asks for, understood. */
+    /** What a request asks for, understood, so that it can be asked again with more settings. */
+    record Wanted(Filed filed, List<String> settings, List<String> without, Asking.Wish wish) {
+
+        Ready ready() {
+            return with(List.of());
+        }
+
+        /** @param more settings over those that were asked for */
+        Ready with(List<String> more) {
+            Rig rig = read(more).rig();
+            for (String part : without) rig = Nights.without(rig, part);
+            if (wish.weather() == null && wish.file() == null) WeatherShelf.mayRead(rig, filed.path());
+            return new Ready(rig, filed.path(), wish);
+        }
+
+        /** Every value of the rig with its settings. */
+        List<RigValue> values() {
+            return read(List.of()).values();
+        }
+
+        private RigFile<Rig> read(List<String> more) {
+            List<String> all = new ArrayList<>(settings);
+            all.addAll(more);
+            try {
+                return RigFile.parse(filed.fileName(), filed.text(), all);
+            } catch (RigFileFault faults) {
+                throw Refusal.rig(faults.faults());
+            }
+        }
+    }
+
     Ready ready(Body body) {
+        return wanted(body).ready();
+    }
+
+    Wanted wanted(Body body) {
         Filed filed = filed(body);
         List<String> settings = new ArrayList<>();
         for (Body one : body.each("set")) settings.add(one.need("key") + "=" + one.need("value"));
-        Rig rig;
-        try {
-            rig = RigFile.parse(filed.fileName(), filed.text(), settings).rig();
-        } catch (RigFileFault faults) {
-            throw Refusal.rig(faults.faults());
-        }
-        for (String part : body.texts("without")) rig = without(rig, part);
         String said = body.text("weather");
         Path file = said == null ? null : weather.file(said);
-        if (said == null) weather.mayRead(rig, filed.path());
         Asking.Wish wish = new Asking.Wish(
                 file == null ? said : null,
                 file,
@@ -77,7 +110,7 @@ final class Nights {
                 body.text("hour"),
                 body.text("limit"),
                 body.units());
-        return new Ready(rig, filed.path(), wish);
+        return new Wanted(filed, settings, body.texts("without"), wish);
     }
 
     private Filed filed(Body body) {
@@ -104,10 +137,24 @@ final class Nights {
         CardFacts facts() {
             return ready.facts(asked, check);
         }
+
+        /** The same with more looked at. */
+        Ran with(Check other) {
+            return new Ran(ready, asked, night, other);
+        }
     }
 
+    Asking.NightAsked night(Ready ready) {
+        return asking.night(ready.rig(), ready.beside(), ready.wish());
+    }
+
+    Asking.SeasonAsked season(Ready ready) {
+        return asking.season(ready.rig(), ready.beside(), ready.wish());
+    }
+
+    /** With the drills that can forbid a fire. */
     Ran run(Ready ready) {
-        Asking.NightAsked asked = asking.night(ready.rig(), ready.beside(), ready.wish());
+        Asking.NightAsked asked = night(ready);
         try {
             long begun = System.nanoTime();
             Looked looked = Looked.run(
@@ -120,6 +167,32 @@ final class Nights {
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }
+    }
+
+    /**
+     * While a hand drags: the rules alone, without a drill.
+     *
+     * @param wanted asked between settling and the night: where no one waits for it any more, it ends as stale
+     */
+    Ran run(Ready ready, Drags.Wanted wanted) {
+        Asking.NightAsked asked = night(ready);
+        if (!wanted.still()) throw Refusal.stale();
+        try {
+            long begun = System.nanoTime();
+            Simulation settled = NightRun.settled(ready.rig(), asked.weather(), asked.ask());
+            if (!wanted.still()) throw Refusal.stale();
+            Night night = NightRun.record(settled, asked.weather(), asked.ask(), NightRun.startWords(asked.weather()));
+            night = night.timed((System.nanoTime() - begun) * 1e-6);
+            return new Ran(ready, asked, night, Check.of(ready.rig(), night, List.of()));
+        } catch (StepFailure | Ledger.LedgerFault e) {
+            throw Refusal.run(e.getMessage());
+        }
+    }
+
+    /** What the page is told of a night, where it still wants to know. */
+    static Map<String, Object> told(Ran ran, Drags.Wanted wanted) {
+        if (!wanted.still()) throw Refusal.stale();
+        return told(ran);
     }
 
     /** What the page is told of a night. */
@@ -153,9 +226,5 @@ final class Nights {
         one.put("remedy", f.remedy());
         one.put("basis", f.basis());
         return one;
-    }
-
-    static UnitSystem units(Ready ready) {
-        return ready.wish().units();
     }
 }

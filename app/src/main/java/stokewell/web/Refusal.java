@@ -1,5 +1,7 @@
 package stokewell.web;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,6 +74,13 @@ public final class Refusal extends RuntimeException {
                 version);
     }
 
+    static Refusal disk(IOException e) {
+        String why =
+                e instanceof AccessDeniedException ? "may not be written." : "cannot be written: the disk refuses.";
+        return new Refusal(
+                507, "disk", "The rig's folder " + why, "Nothing was changed. Free some room, or mend the rights.");
+    }
+
     static Refusal stale() {
         return new Refusal(409, "stale", "A newer change has come.", "Wait for the answer to that one.");
     }
@@ -80,8 +89,18 @@ public final class Refusal extends RuntimeException {
         return new Refusal(503, "busy", "Too much is being asked at once.", "Try again in a second.");
     }
 
+    static Refusal broken() {
+        return new Refusal(
+                500, "failed", "The program failed.", "The terminal says where; please report it with the rig file.");
+    }
+
     static Refusal guarded(int status, String code, String what, String remedy) {
         return new Refusal(status, code, what, remedy);
+    }
+
+    /** How to mend it. */
+    public String remedy() {
+        return remedy;
     }
 
     Map<String, Object> told() {

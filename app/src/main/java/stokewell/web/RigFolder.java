@@ -18,7 +18,7 @@ import java.util.List;
 final class RigFolder {
 
     /** Larger than this is no rig file, bytes. */
-    private static final long LARGEST = 1 << 20;
+    static final long LARGEST = 1 << 20;
 
     private static final int MOST_RIGS = 1000;
 
@@ -70,7 +70,7 @@ final class RigFolder {
         }
     }
 
-    private static String id(Path file) {
+    static String id(Path file) {
         String name = file.getFileName().toString();
         return name.endsWith(".yaml") ? name.substring(0, name.length() - 5) : name;
     }

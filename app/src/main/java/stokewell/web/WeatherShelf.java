@@ -9,13 +9,25 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import stokewell.file.WeatherFault;
+import stokewell.file.WeatherFile;
 import stokewell.rig.Rig;
+import stokewell.weather.Site;
 
 /** The weather files that a rig of the folder may use: those in its weather folder, and the examples'. */
 final class WeatherShelf {
 
+    /** No year of hours is larger, bytes. */
+    static final int MOST = 8 << 20;
+
+    private static final int MOST_FILES = 200;
+    private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 _.-]{0,80}\\.(csv|txt)");
     private static final String FOLDER = "weather";
     private static final String EXAMPLE = "example:";
+
+    /** A place for the trial reading of a file that names none: only whether it can be read counts. */
+    private static final Site NOWHERE = new Site(0.78, 0, 0, 100);
 
     private final RigFolder folder;
 
@@ -56,7 +68,7 @@ final class WeatherShelf {
     }
 
     /** Refuses a rig that names a weather file outside the folder that it lies in. */
-    void mayRead(Rig rig, Path beside) {
+    static void mayRead(Rig rig, Path beside) {
         String named = rig.weather().file();
         if (named.isEmpty()) return;
         Path folder = beside.toAbsolutePath().getParent();
@@ -69,6 +81,34 @@ final class WeatherShelf {
         if (Files.exists(file) && !RigFolder.inside(file, folder)) {
             throw Refusal.weather(
                     "The weather file lies outside the rig's folder.", "Put it into " + FOLDER + " beside the rig.");
+        }
+    }
+
+    /** Keeps a file that can be read; one of the same name is not written over. */
+    String keep(String name, byte[] bytes) {
+        if (!NAME.matcher(name).matches()) {
+            throw Refusal.request(
+                    "That is no name for a weather file.", "Letters, digits, - and _, then .csv or .txt.");
+        }
+        if (files().size() >= MOST_FILES) throw Refusal.request("The folder is full.", "Take old weather files out.");
+        Path file = own().resolve(name);
+        if (Files.exists(file)) throw Refusal.conflict("There is a weather file of that name.", "");
+        try {
+            Path trial = Files.createTempFile("stokewell-weather", name.substring(name.lastIndexOf('.')));
+            try {
+                Files.write(trial, bytes);
+                WeatherFile.read(trial, NOWHERE);
+            } catch (WeatherFault e) {
+                String row = e.row > 0 ? "Row " + e.row + ": " : "";
+                throw Refusal.weather(row + e.what + ".", e.remedy + ".");
+            } finally {
+                Files.deleteIfExists(trial);
+            }
+            Files.createDirectories(own());
+            DiskFile.write(file, bytes);
+            return FOLDER + "/" + name;
+        } catch (IOException e) {
+            throw Refusal.disk(e);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import stokewell.network.Compiler;
 import stokewell.rig.Rig;
 import stokewell.run.Night;
@@ -85,12 +86,23 @@ public final class Drills {
     /** Runs from a simulation that stands settled at the start of the day; it is left as it is. */
     public static Outcome run(
             Rig rig, Weather weather, NightRun.Ask ask, Collection<Fault> faults, Simulation settled) {
-        return run(rig, weather, ask, faults, settled.moment());
+        return run(rig, weather, ask, faults, settled.moment(), drill -> {});
     }
 
     /** Runs from a settled moment at the start of the day. */
     public static Outcome run(
             Rig rig, Weather weather, NightRun.Ask ask, Collection<Fault> faults, Simulation.Moment settled) {
+        return run(rig, weather, ask, faults, settled, drill -> {});
+    }
+
+    /** As above. @param told each drill as it ends, one at a time, in no order; what it throws ends the run */
+    public static Outcome run(
+            Rig rig,
+            Weather weather,
+            NightRun.Ask ask,
+            Collection<Fault> faults,
+            Simulation.Moment settled,
+            Consumer<Drill> told) {
         Drills drills = new Drills(rig, weather);
         NightRun.Ask fine = new NightRun.Ask(
                 ask.from(), ask.until(), ask.hour(), ask.evening(), ask.limit(), LOOK, ask.tolerance());
@@ -99,7 +111,15 @@ public final class Drills {
         Night night = NightRun.record(day, weather, fine, "settled: the normal day");
         drills.findWorst(settled, night);
         List<Fault> asked = List.copyOf(faults.isEmpty() ? EnumSet.noneOf(Fault.class) : EnumSet.copyOf(faults));
-        List<Drill> list = asked.parallelStream().map(drills::drill).toList();
+        List<Drill> list = asked.parallelStream()
+                .map(fault -> {
+                    Drill drill = drills.drill(fault);
+                    synchronized (drills) {
+                        told.accept(drill);
+                    }
+                    return drill;
+                })
+                .toList();
         return new Outcome(night, list);
     }
 

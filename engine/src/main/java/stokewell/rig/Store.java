@@ -45,7 +45,7 @@ public record Store(
 
         @Entry(
                 is = NONE,
-                low = 1,
+                low = 0.3,
                 high = 6,
                 orElse = "1.5",
                 says = "Real loss over the reckoned loss: stubs, legs, lid, damp. 1.5 to 3 on home-built ones.")

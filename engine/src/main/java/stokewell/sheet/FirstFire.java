@@ -22,8 +22,8 @@ import stokewell.weather.Weather;
  */
 public record FirstFire(double mass, double cold, Night night) {
 
-    /** A quarter of what goes on by habit, common practice: enough to move the water, too little to boil much. */
-    private static final double SHARE = 0.25;
+    /** Shares of what goes on by habit that are tried until the pump starts: the first fire must show that it does. */
+    private static final double[] SHARES = {0.25, 0.4, 0.6};
 
     private static final double LEAST = 1;
     private static final double COLD = 283.15;
@@ -31,7 +31,16 @@ public record FirstFire(double mass, double cold, Night night) {
 
     /** Lights it at a moment of the weather. */
     public static FirstFire run(Rig rig, Weather weather, LocalDateTime at) {
-        double mass = Math.round(2 * Math.max(LEAST, SHARE * usual(rig))) / 2.0;
+        boolean pumped = rig.loop() != null && rig.loop().pump() != null;
+        FirstFire fire = null;
+        for (double share : SHARES) {
+            fire = run(rig, weather, at, Math.round(2 * Math.max(LEAST, share * usual(rig))) / 2.0);
+            if (!pumped || fire.starts("pump") < HOURS * 60) break;
+        }
+        return fire;
+    }
+
+    private static FirstFire run(Rig rig, Weather weather, LocalDateTime at, double mass) {
         double second = at.toLocalTime().toSecondOfDay();
         Habit once = new Habit.Clock(List.of(new Habit.Load(second, mass)), Double.NaN);
         Rig small = rig.fired(once, rig.stove().air());
@@ -55,6 +64,19 @@ public record FirstFire(double mass, double cold, Night night) {
             if (e instanceof Event.Switched s && s.on() && s.what().equals(what)) return (s.time() - night.from()) / 60;
         }
         return Double.NaN;
+    }
+
+    /** Whether the pump ran at any moment after one minute and up to another. */
+    public boolean ranSince(double after, double until) {
+        boolean on = false;
+        for (Event e : night.events()) {
+            if (!(e instanceof Event.Switched s) || !s.what().equals("pump")) continue;
+            double minute = (s.time() - night.from()) / 60;
+            if (minute > until) break;
+            if (s.on() && minute > after || on && minute > after) return true;
+            on = s.on();
+        }
+        return on;
     }
 
     /** The sample of a minute, or the last there is. */

@@ -31,17 +31,16 @@ public record Height(String what, double above, On on) {
     public static List<Height> of(Rig rig) {
         List<Height> list = new ArrayList<>();
         list.add(new Height("ceiling", rig.room().height(), On.ROOM));
-        list.add(new Height("top of the stove", rig.stove().height(), On.STOVE));
-        for (Pickup p : rig.pickups()) list.add(new Height("middle of the " + p.name(), p.elevation(), On.STOVE));
+        list.add(new Height("stove, top", rig.stove().height(), On.STOVE));
+        for (Pickup p : rig.pickups()) list.add(new Height(p.name() + ", middle", p.elevation(), On.STOVE));
         if (rig.loop() != null && !rig.safety().closed()) {
             double level = rig.loop().header().level();
-            list.add(new Height("open end of the vent", level + Parts.rise(rig), On.HEADER));
-            list.add(new Height("water level in the header, cold", level, On.HEADER));
+            list.add(new Height("vent, open end", level + Parts.rise(rig), On.HEADER));
+            list.add(new Height("header, cold level", level, On.HEADER));
         }
         if (rig.store() != null) store(list, rig);
         for (Emitter e : rig.emitters()) {
-            if (e instanceof Emitter.Radiator r)
-                list.add(new Height("middle of the " + r.name(), r.elevation(), On.EMITTER));
+            if (e instanceof Emitter.Radiator r) list.add(new Height(r.name() + ", middle", r.elevation(), On.EMITTER));
         }
         list.sort(Comparator.comparingDouble(Height::above).reversed());
         return List.copyOf(list);
@@ -49,25 +48,25 @@ public record Height(String what, double above, On on) {
 
     private static void store(List<Height> list, Rig rig) {
         Store store = rig.store();
-        add(list, store, "water's top in the store", 1);
-        add(list, store, "inside bottom of the store", 0);
+        add(list, store, "store, water's top", 1);
+        add(list, store, "store, inside bottom", 0);
         if (rig.loop() != null && store.coil() == null) {
             add(list, store, "hot port", store.supplyPort());
             add(list, store, "cool port", store.returnPort());
         }
         if (store.coil() != null) {
-            add(list, store, "top turn of the coil", store.coil().top());
-            add(list, store, "bottom turn of the coil", store.coil().bottom());
+            add(list, store, "coil, top turn", store.coil().top());
+            add(list, store, "coil, bottom turn", store.coil().bottom());
         }
         for (Emitter e : rig.emitters()) {
             if (e instanceof Emitter.AirTubes t) {
-                add(list, store, "highest air tube", t.top());
-                add(list, store, "lowest air tube", t.bottom());
+                add(list, store, "air tubes, top row", t.top());
+                add(list, store, "air tubes, bottom row", t.bottom());
             }
             Emitter.Circuit c = Weights.circuit(e);
             if (c == null) continue;
-            add(list, store, e.name() + ": draw", c.draw());
-            add(list, store, e.name() + ": return", c.giveBack());
+            add(list, store, e.name() + ", draw", c.draw());
+            add(list, store, e.name() + ", return", c.giveBack());
         }
         for (Switch.Sensor s : Parts.of(rig).sensors()) {
             if (s.at() == Switch.Spot.STORE) add(list, store, "sensor well", s.height());

@@ -148,10 +148,9 @@ public record Parts(
             if (!Double.isNaN(c.checkValve())) checks++;
         }
         if (pumps > 0) {
-            list.add(new Fitting("pump", pumps, "low, on the cool pipe, below the header's water"));
-            list.add(new Fitting("union", 2 * pumps, "one on each side of a pump"));
+            list.add(new Fitting("union", 2 * pumps, "one on each side of a pump; pumps sit low, on the cool pipe"));
         }
-        if (fans > 0) list.add(new Fitting("fan", fans, "with a filter before it, never after"));
+        if (fans > 0) list.add(new Fitting("air filter", fans, "before the fan, never after"));
         if (checks > 0)
             list.add(new Fitting("check valve", checks, "swing flap; free to open by itself in the safe direction"));
         if (rig.loop() != null) {

@@ -12,7 +12,7 @@ export const t = {
   questions: "Questions",
   route: {
     home: "Which rig?", start: "What have you got?", night: "Will it carry the night?", safe: "Is it safe?", help: "What would help?",
-    winter: "How much wood this winter?", side: "Which is better?", share: "How do I take it along?", join: "May I come in?",
+    winter: "How much wood this winter?", side: "Which is better?", share: "Take it along?", join: "May I come in?",
   },
   decides: "This is a sum, not an approval. Where steam, pressure, fire, smoke or carbon monoxide can hurt someone, local code and a licensed person decide.",
   local: "Everything is reckoned on this machine; nothing leaves it.",
@@ -32,6 +32,7 @@ export const t = {
   conflictNote: "Its file is no longer what this page shows: another tab, another person or an editor has saved it. Nothing has been overwritten. Which one shall stand? The other stays among the versions.",
   takeTheirs: "Take what is on the disk", keepMine: "Write mine over it",
 
+  answer: "Answer", keepAnswer: "Keep", answered: "an open question answered",
   level: { stop: "STOP", mend: "MEND", mind: "MIND", fine: "FINE" },
   findings: "Findings", remedy: "Do:", noFindings: "Nothing was found. ",
   notChecked: "",
@@ -41,7 +42,7 @@ export const t = {
   drillsTitle: "If something fails at the worst moment",
   drillsNote: "Each drill runs the night again from its worst hour with one thing broken: no power, a shut valve, a stuck damper …",
   drillsRun: "Run the drills", drillsAgain: "Run the drills again",
-  drill: { boils: "boils in", never: "never", hottest: "hottest water", steam: "steam", relief: "the valve must pass", picture: "Water temperature after the fault; the line is where it boils at sea level" },
+  drill: { boilsIn: m => `boils in ${m}`, never: "does not boil", hottest: "hottest water", steam: "steam", relief: "relief needed / fitted", pressure: "pressure", bursts: "BURSTS", freezes: "freezes after", coldest: "coldest room" },
 
   part: {
     stove: "Stove", flue: "Chimney", store: "Store", loop: "Loop", supply: "Hot pipe", back: "Cool pipe", pump: "Pump", header: "Open header",
@@ -67,6 +68,9 @@ export const t = {
   added: name => name + " put in", removed: name => name + " taken out", remove: name => "Take out: " + name,
   step: (part, what) => `${part}: ${what}`, wentBack: "an earlier version",
   more: n => `${n} more`, material: "Material", none: "none", setIt: "set it", yes: "yes", no: "no",
+  /** Keys whose own name says too little to a person. */
+  key: { loads: "load", at: "hour", mass: "weight", opens: "opening", lasting: "open for", u: "heat loss (U)", at50Pa: "air changes at 50 Pa", areaFactor: "area factor", lowLimit: "low limit:", highLimit: "high limit:",
+    thermostat: "thermostat:", differential: "differential:", sensor: "sensor", bore: "bore", airLeak: "air leak when shut", skipAbove: "skip when store is above", on: "on at", off: "off at", nodes: "layers reckoned", of: "of pickup", sunShare: "sun let in", hearth: "fire sees", realLoss: "real loss over reckoned" },
   shape: "shape", shapes: { round: "round, standing", square: "square", lying: "round, lying" },
 
   verdict: view => {
@@ -115,7 +119,7 @@ export const t = {
   winterRun: "Run the winter", winterAgain: "Run it again", winterOld: "The rig has changed since this was run.",
   winter: {
     wood: "Wood", below: c => c ? `Hours below ${c}` : "Hours below the limit", coldMornings: "Mornings below the limit", of: n => `of ${n}`, months: "Month by month", monthsLabel: "Wood by month, as in the table below",
-    month: m => { const k = Number(String(m).slice(-2)); return k >= 1 && k <= 12 ? MONTHS[k - 1] : String(m); }, monthHead: "month", lowest: "lowest room", hoursBelow: "hours below",
+    month: m => { const k = Number(String(m).slice(-2)); return k >= 1 && k <= 12 ? MONTHS[k - 1] : String(m); }, monthHead: "month", mean: "mean room", meanOut: "mean outdoors", hoursBelow: "hours below",
     coldest: "Coldest mornings", day: d => String(d).slice(0, 10), outdoors: c => `(${c} outdoors)`,
   },
   progress: "How far it is", stop: "Stop", stoppedWork: "Stopped. What was found so far stands.",

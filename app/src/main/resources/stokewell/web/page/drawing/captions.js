@@ -24,14 +24,23 @@ function list(L, now) {
   return all;
 }
 
-/** Moves captions apart until none lies on another. */
+/** Moves captions apart until none lies on another, each as near as can be to what it names. */
 export function apart(all, wide, from, until) {
   all.sort((a, b) => a.x - b.x);
   const each = Math.min(wide, (until - from) / Math.max(1, all.length));
-  all.forEach((c, i) => { c.at = Math.max(c.x, i ? all[i - 1].at + each : from + each / 2); });
-  for (let i = all.length - 1, end = until - each / 2; i >= 0; i--) {
-    all[i].at = Math.min(all[i].at, end);
-    end = all[i].at - each;
+  let groups = [];
+  for (const c of all) {
+    groups.push({ list: [c], middle: c.x });
+    while (groups.length > 1) {
+      const [left, right] = groups.slice(-2);
+      if (left.middle + left.list.length * each / 2 <= right.middle - right.list.length * each / 2) break;
+      const list = left.list.concat(right.list);
+      groups = groups.slice(0, -2).concat({ list, middle: list.reduce((sum, one) => sum + one.x, 0) / list.length });
+    }
+  }
+  for (const g of groups) {
+    const half = g.list.length * each / 2, middle = Math.max(from + half, Math.min(until - half, g.middle));
+    g.list.forEach((c, i) => { c.at = middle - half + (i + 0.5) * each; });
   }
   return each;
 }

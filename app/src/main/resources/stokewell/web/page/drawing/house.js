@@ -58,15 +58,17 @@ function breakLine(L) {
 
 /** What it is like outdoors and in the room, in words on the drawing. */
 export function climate(L, now, chosen, open) {
-  const { X, Y } = L, small = L.phone;
+  const { X, Y } = L, small = L.phone, w = small ? 62 : 98, tall = small ? 34 : 46;
+  const right = X(L.inner) - (L.cutRoom ? L.L(0.18) + 12 : 6), hung = L.emitters.filter(e => e.hung && X(e.x + e.w) + 30 > right - w);
+  const top = hung.length ? Y(Math.min(...hung.map(e => e.low)) - 0.15) : Y(L.room) + 8;
   return [
     touchable("room", `${t.part.room}: ${degrees(now.room)}`, chosen, open, [
-      box(X(L.inner) - (small ? 66 : 104), Y(L.room) + 8, small ? 60 : 94, small ? 32 : 44, "plate"),
-      word(X(L.inner) - (small ? 10 : 16), Y(L.room) + (small ? 23 : 28), degrees(now.room), "room-now", "end"),
-      word(X(L.inner) - (small ? 10 : 16), Y(L.room) + (small ? 36 : 46), t.drawn.room, "faint", "end"),
+      box(right - w, top, w, tall, "plate"),
+      word(right - 6, top + (small ? 16 : 22), degrees(now.room), "room-now", "end"),
+      word(right - 6, top + (small ? 29 : 39), t.drawn.room, "faint", "end"),
     ]),
     !small && touchable("weather", `${t.part.weather}: ${degrees(now.outdoors)}`, chosen, open, [
-      box(4, Y(0) - 62, Math.max(40, X(-L.wall) - 12), 56, "plate"),
+      box(4, Y(0) - 62, Math.max(40, X(-L.wall) - 12), 56, "plate out"),
       word(Math.max(36, X(-L.wall) / 2), Y(0) - 36, degrees(now.outdoors, 0), "out-now"),
       word(Math.max(36, X(-L.wall) / 2), Y(0) - 16, t.drawn.outdoors, "faint"),
     ]),

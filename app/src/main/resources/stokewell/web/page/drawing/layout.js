@@ -36,7 +36,7 @@ function storeOf(store) {
 function emitterOf(node, index) {
   const [kind, e] = kindOf(node);
   const base = { kind, index, name: e.name, of: e };
-  if (kind === "airTubes") return { ...base, w: 0.34, gap: 0.03 };
+  if (kind === "airTubes") return { ...base, w: 0.34, gap: 0.03, breath: 0.3 };
   if (kind === "fanCoil") return { ...base, w: 0.75, h: 0.5, gap: 0.55, hung: true };
   if (kind === "radiator") return { ...base, w: clamp(0.6, e.ratedPower / 1600, 2), h: 0.5, gap: 0.5, hung: true };
   return { ...base, w: 0, gap: 0 };
@@ -63,8 +63,9 @@ export function layout(rig, width, most) {
   }
   for (const e of emitters) {
     e.x = x + (phone ? Math.min(0.3, e.gap) : e.gap);
-    x = e.x + e.w;
+    x = e.x + e.w + (phone ? e.breath || 0 : 0);
   }
+  for (const e of emitters) if (e.hung) e.low = e.kind === "radiator" ? Math.min(room.height - 0.05, e.of.elevation + e.h / 2) - e.h : Math.min(room.height - 0.4, 2.3) - e.h;
   const need = x + (phone ? 0.35 : 0.7);
   const flueTop = stove.h + rig.flue.connector + rig.flue.height;
   const roofTop = room.height + roof;
@@ -99,7 +100,8 @@ function loopOf(rig, stove, store, gap) {
   const out = Math.max(0.1, last.elevation + 0.08), into = Math.max(0.06, Math.min(first.elevation - 0.12, out - 0.12));
   const crossed = store.supply < into;
   const a = right + gap * (crossed ? 0.66 : 0.32), b = right + gap * (crossed ? 0.32 : 0.66);
-  const supply = [[right - 0.06, out], [a, out], [a, store.supply], [left, store.supply]];
+  const lid = stove.h + 0.05, start = last.kind === "box" ? [[right - 0.14, lid], [right - 0.14, Math.max(out, lid + 0.08)], [a, Math.max(out, lid + 0.08)]] : [[right - 0.06, out], [a, out]];
+  const supply = [...start, [a, store.supply], [left, store.supply]];
   const back = [[left, store.back], [b, store.back], [b, into], [right - 0.06, into]];
   const header = rig.loop.header, side = clamp(0.2, Math.cbrt(header.water) * 1.1, 1.2);
   const fill = header.water / (side * side);

@@ -29,7 +29,7 @@ export class RigDrawing extends Component {
 
   render({ view, sample, chosen, open, grip }, { width }) {
     if (!width) return h("div", { class: "drawing" });
-    const L = layout(view.rig, width, width < 560 ? 430 : 470), now = readings(view, sample);
+    const L = layout(view.rig, width, width < 560 ? 430 : 520), now = readings(view, sample);
     return h("div", { class: "drawing" },
       h("svg", { width, height: Math.ceil(L.height), viewBox: `0 0 ${width} ${Math.ceil(L.height)}`, role: "group", "aria-label": t.drawn.label,
         onClick: () => open(null) },

@@ -4,6 +4,9 @@ import { axis, hours, clockAt, settle } from "./scale.js";
 import { scale, scaleSign, decimals, unitsInUse } from "../units.js";
 import { t } from "../text.js";
 
+/** What is switched at all: a thing that nothing drives has no strip. */
+const driven = view => view.drives.filter(d => d.hours > 0 || view.rig.switches.some(s => s.drives === d.name));
+
 const kilowatts = watts => unitsInUse() === "us" ? watts * 3.6 / 1055.05585262 : watts / 1e3;
 
 /** Lines of one panel: what, its ink, its dash. */
@@ -39,7 +42,7 @@ export class NightChart extends Component {
 
   render({ view, ghost, sample, seek }, { width }) {
     if (!width) return h("div", { class: "chart" });
-    const phone = width < 560, left = phone ? 30 : 40, right = phone ? 70 : 104, wide = width - left - right;
+    const phone = width < 560, left = phone ? 30 : 40, right = phone ? 80 : 104, wide = width - left - right;
     const last = (view.series.size - 1) * view.series.step;
     const x = seconds => left + wide * seconds / last;
     const grid = { left, wide, x, width, phone, hours: hours(view, wide) };
@@ -49,7 +52,7 @@ export class NightChart extends Component {
     put(phone ? 200 : 240, (top, tall) => panel(grid, view, ghost, top, tall, temperatures, { limit: view.numbers.limit }));
     if (view.rig.pickups.length) put(phone ? 64 : 76, (top, tall) => margin(grid, view, ghost, top, tall));
     put(phone ? 70 : 84, (top, tall) => powers(grid, view, ghost, top, tall));
-    const strips = 22 + 20 * view.drives.length;
+    const strips = 22 + 20 * driven(view).length;
     rows.push(ran(grid, view, y - 8, strips));
     y += strips - 2;
     const at = e => {
@@ -151,7 +154,7 @@ function ran(grid, view, top, tall) {
     view.loads.map(l => h("path", { class: l.skipped ? "load skipped" : "load", d: `M${grid.x(l.time) - 5} ${top + 15}h10l-5 -11z` },
       h("title", {}, t.curve.load(clockAt(view, l.time), l)))),
     h("text", { x: right, y: top + 15, class: "curve-name fire" }, t.curve.loads(view.numbers.loads)),
-    view.drives.map((d, k) => {
+    driven(view).map((d, k) => {
       const y = top + 22 + 20 * k;
       return [
         h("line", { x1: grid.left, x2: grid.left + grid.wide, y1: y + 14, y2: y + 14, class: "grid" }),

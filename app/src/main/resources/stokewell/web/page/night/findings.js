@@ -1,5 +1,6 @@
 // What the check has to say, worst first. A stop is said on every view.
 import { h, steady } from "../look/draw.js";
+import { Answer } from "./answer.js";
 import { t } from "../text.js";
 
 const ORDER = ["stop", "mend", "mind", "fine"];
@@ -22,9 +23,16 @@ export const Banner = steady(({ answer, go, here }) => {
     here !== "safe" && h("a", { href: "#safe", onClick: e => { e.preventDefault(); go("safe"); } }, t.seeFindings(list.filter(f => f.level !== "fine").length)));
 });
 
-export const FindingList = ({ findings, compact }) => h("ol", { class: "findings" }, worstFirst(findings).map(f =>
+/** The key of the rig file that an open question asks for, where the page can take the answer. */
+function answering(finding, keys) {
+  const asked = keys && /: (safety(?:\.\w+)+)/.exec(finding.remedy);
+  return asked && keys.has(asked[1]) ? asked[1] : null;
+}
+
+export const FindingList = ({ findings, compact, keys, change }) => h("ol", { class: "findings" }, worstFirst(findings).map(f =>
   h("li", { class: "finding finding-" + f.level, key: f.id },
     h("p", { class: "what" }, h(Level, { level: f.level }), " ", f.what),
     !compact && f.why && h("p", {}, f.why),
-    !compact && f.remedy && h("p", { class: "remedy" }, h("b", {}, t.remedy), " ", f.remedy),
+    !compact && f.remedy && (answering(f, keys) ? h(Answer, { finding: f, entry: answering(f, keys), told: keys.get(answering(f, keys)), change })
+      : h("p", { class: "remedy" }, h("b", {}, t.remedy), " ", f.remedy)),
     !compact && f.basis && h("p", { class: "basis" }, f.basis))));

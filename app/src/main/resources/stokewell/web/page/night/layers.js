@@ -39,7 +39,7 @@ export class Layers extends Component {
         h("div", { class: "layers-field" },
           h("canvas", { role: "img", "aria-label": t.layers.label(view) }),
           h("span", { class: "layers-now", style: { left: share + "%" } })),
-        h("div", { class: "layers-hours", "aria-hidden": "true" }, hours(view, 700).map(m => h("span", { style: { left: 100 * m.seconds / last + "%" } }, m.word)))),
+        h("div", { class: "layers-hours", "aria-hidden": "true" }, hours(view, innerWidth < 640 ? 230 : 700).map(m => h("span", { style: { left: 100 * m.seconds / last + "%" } }, m.word)))),
       h(Legend, {}));
   }
 }
@@ -48,7 +48,7 @@ export class Layers extends Component {
 export function Legend() {
   const marks = [0, 20, 40, 60, 80, 100];
   return h("div", { class: "legend", "aria-hidden": "true" },
-    h("svg", { viewBox: "0 0 300 30", width: 300, height: 30 },
+    h("svg", { viewBox: "0 0 320 30", width: 320, height: 30 },
       Array.from({ length: 60 }, (_, i) => h("rect", { x: 10 + i * 280 / 60, y: 0, width: 280 / 60 + 0.5, height: 10, fill: shade((i + 0.5) / 60) })),
       marks.map(c => h("text", { x: 10 + 280 * (c - LOW) / (HIGH - LOW), y: 24, "text-anchor": "middle" },
         decimals(scale(c), 0) + (c === 100 ? " " + scaleSign() : "")))));

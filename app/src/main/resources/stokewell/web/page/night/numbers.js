@@ -6,7 +6,7 @@ import { t } from "../text.js";
 
 function big(label, value, more, change, cls) {
   return h("div", { class: cls || "" }, h("dt", {}, label),
-    h("dd", {}, value, change && h("span", { class: "change" }, change), more && h("small", {}, more)));
+    h("dd", {}, value, h("small", {}, change && h("b", { class: "change" }, change + " "), more)));
 }
 
 /** By how much a number changed, or nothing where it hardly did. */

@@ -3,7 +3,7 @@
 import { h, Component } from "../look/draw.js";
 import { unitOf, shown, held, bare, places, tell, write, clockOf } from "../units.js";
 import { nice } from "../night/scale.js";
-import { drag } from "../drag.js";
+import { drag, leave } from "../drag.js";
 import { state } from "../state.js";
 import { t } from "../text.js";
 
@@ -22,7 +22,7 @@ export function stretch(si, told, dimension) {
   return [Math.max(low, from), Math.min(high, until)];
 }
 
-const dimensionOf = told => (told.kind || "").toUpperCase().replace(/ /g, "_");
+const dimensionOf = told => (told.kind || "").toUpperCase().replace(/-/g, "_").replace("NUMBER", "NONE");
 
 /** Props: item, told (what the key may hold), label, change(key, text). */
 export class Field extends Component {
@@ -49,8 +49,9 @@ export class Field extends Component {
     if (item.layer || item.layers) return this.layers(item, change, id);
     if (told.choices && told.choices.length) return h("select", { id, value: item.value ?? "", onChange: e => change(item.key, e.target.value) },
       told.choices.map(c => h("option", { value: c, selected: c === item.value }, c)));
-    if (typeof item.value === "boolean") return h("select", { id, onChange: e => change(item.key, e.target.value) },
-      ["yes", "no"].map(c => h("option", { value: c, selected: (c === "yes") === item.value }, t[c])));
+    if (typeof item.value === "boolean" || told.kind === "yes-no") return h("select", { id, onChange: e => change(item.key, e.target.value) },
+      item.value === null && h("option", { value: "", selected: true }, "–"),
+      ["yes", "no"].map(c => h("option", { value: c, selected: item.value !== null && (c === "yes") === item.value }, t[c])));
     if (typeof item.value === "number" || item.value === null) return this.number(item, told, label, change, id);
     return h("input", { id, type: "text", value: item.value ?? "", onChange: e => change(item.key, e.target.value) });
   }
@@ -83,12 +84,13 @@ export class Field extends Component {
     const input = e => {
       const next = set(Number(e.target.value));
       this.setState({ now: next, range: [low, high] });
-      drag(key, writing(next), e.timeStamp);
+      drag(key, writing(next), e.timeStamp, next);
     };
     const keep = e => {
       const next = set(Number(e.target.value));
       this.setState({ now: null, range: null });
       if (Math.abs(next - si) > 1e-9 * Math.max(1, Math.abs(si))) change(key, writing(next));
+      else leave();
     };
     const typed = clock ? clockOf(value) : bare(shown(value, u), places(shown(value, u)));
     return h("div", { class: "slider" },

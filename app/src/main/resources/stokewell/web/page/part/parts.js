@@ -55,7 +55,7 @@ export function valuesOf(rig, id, keys) {
 
 function walk(node, key, entry, keys, all) {
   const told = keys.get(entry);
-  if (told && told.kind === "layers" || told && /layer/.test(told.kind || "")) { all.push({ key, entry, layer: node }); return; }
+  if (told && told.kind === "layer") { all.push(Array.isArray(node) ? { key, entry, layers: node } : { key, entry, layer: node }); return; }
   if (node === undefined) return;
   if (Array.isArray(node)) {
     if (node.length && node[0] && node[0].thickness !== undefined && node[0].material !== undefined) { all.push({ key, entry, layers: node }); return; }
@@ -75,7 +75,7 @@ function walk(node, key, entry, keys, all) {
 
 function isLeaf(keys, entry) {
   const k = keys.get(entry);
-  return !!k && k.low !== null && k.low !== undefined;
+  return !!k && !["part", "kinds"].includes(k.kind) && !k.list;
 }
 
 /** A key in words: the last of it that says something, "jacket", "shape: height", "load 2: mass". */
@@ -84,9 +84,9 @@ export function words(key, id) {
   const own = id.split(".")[0];
   for (const [i, step] of steps.entries()) {
     if (/^\d+$/.test(step)) { if (i > 1 && !["emitters", "pickups", "switches", "windows", "doors"].includes(steps[i - 1])) out.push(String(Number(step) + 1)); continue; }
-    if (["store", "room", "emitters", "pickups", "switches", "loop", "shape", "clock", "habit", "airTubes", "fanCoil", "radiator", "floorLoop", "windows", "doors"].includes(step)) continue;
+    if (["store", "room", "emitters", "pickups", "switches", "loop", "shape", "round", "square", "lying", "clock", "hand", "damper", "slab", "habit", "airTubes", "fanCoil", "radiator", "floorLoop", "windows", "doors"].includes(step)) continue;
     if (step === own && steps.length > 1) continue;
-    out.push(step.replace(/([A-Z])/g, " $1").toLowerCase());
+    out.push(t.key[step] || step.replace(/([A-Z])/g, " $1").toLowerCase());
   }
   return out.length ? out.join(" ") : t.part[own] || key;
 }

@@ -14,8 +14,7 @@ export function Home() {
     h("p", { class: "verdict" }, t.homeLead),
     h("section", { class: "begin" }, h("button", { type: "button", class: "main", onClick: begin }, t.startButton), h("span", { class: "note" }, t.startNote)),
     list && list.rigs.length > 0 && h("section", {}, h("h2", {}, t.ownRigs), h("ul", { class: "cards" }, list.rigs.map(rig => h(Card, { rig, key: rig.id })))),
-    list && h("section", {}, h("h2", {}, t.examples), h("p", { class: "note" }, t.examplesNote), h("ul", { class: "cards" }, list.examples.map(rig => h(Card, { rig, key: rig.id })))),
-    h("p", { class: "decides" }, t.decides));
+    list && h("section", {}, h("h2", {}, t.examples), h("p", { class: "note" }, t.examplesNote), h("ul", { class: "cards" }, list.examples.map(rig => h(Card, { rig, key: rig.id })))));
 }
 
 const begin = () => trying(async () => {

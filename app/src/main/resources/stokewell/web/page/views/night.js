@@ -7,7 +7,7 @@ import { Numbers, Ledger, HourTable } from "../night/numbers.js";
 import { Scrub } from "../night/scrub.js";
 import { Sheet, Adding } from "../part/sheet.js";
 import { words } from "../part/parts.js";
-import { drag } from "../drag.js";
+import { drag, handled } from "../drag.js";
 import { state, update } from "../state.js";
 import { change, pin, go } from "../deeds.js";
 import { unitsInUse, write } from "../units.js";
@@ -25,7 +25,7 @@ export function open(part) {
 const seek = time => update({ time });
 
 const grip = {
-  drag: (key, si, moved) => drag(key, write(si, "LENGTH"), moved),
+  drag: (key, si, moved) => drag(key, write(si, "LENGTH"), moved, si),
   drop: (key, si) => change([{ set: key, value: write(si, "LENGTH") }], t.step(t.part.store, words(key, "store"))),
 };
 
@@ -38,7 +38,7 @@ export function Night() {
       h("p", { class: "verdict" }, answer.verdict || t.verdict(view)),
       h(Numbers, { view, ghost, units: unitsInUse() }),
       h("section", { "aria-label": t.drawn.label },
-        h(RigDrawing, { view, sample, chosen: part, open, grip, units: unitsInUse() }),
+        h(RigDrawing, { view: state.drag ? { ...view, rig: handled(view.rig, state.drag) } : view, sample, chosen: part, open, grip, units: unitsInUse() }),
         h(Scrub, { view, sample, seek }),
         h("div", { class: "row tools" },
           h("button", { type: "button", onClick: pin }, t.pin(state.pins.length)),

@@ -2,7 +2,7 @@
 import { h } from "../look/draw.js";
 import { FindingList } from "../night/findings.js";
 import { state } from "../state.js";
-import { begin, halt } from "../deeds.js";
+import { begin, halt, change } from "../deeds.js";
 import { Drills } from "../night/drills.js";
 import { Progress } from "../look/progress.js";
 import { t } from "../text.js";
@@ -13,10 +13,9 @@ export function Safe() {
   const done = drills && drills.done, findings = done && done.findings && drills.version === rig.version ? done.findings : answer.findings;
   return h("div", { class: "column" },
     h("p", { class: "note" }, t.safeNote),
-    h(FindingList, { findings: findings || [] }),
+    h(FindingList, { findings: findings || [], keys: state.keys, change }),
     h("h2", {}, t.drillsTitle), h("p", { class: "note" }, t.drillsNote),
     drills && h(Progress, { work: drills, stop: () => halt("drills") }),
     (!drills || drills.state !== "running") && h("button", { type: "button", class: "main", onClick: () => begin("drills") }, drills ? t.drillsAgain : t.drillsRun),
-    drills && h(Drills, { list: done ? done.drills : drills.parts.map(p => p.drill) }),
-    h("p", { class: "decides" }, t.decides));
+    drills && h(Drills, { list: done && done.drills ? done.drills : drills.parts.map(p => p.drill || p) }));
 }

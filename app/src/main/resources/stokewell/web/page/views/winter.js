@@ -3,7 +3,7 @@ import { h } from "../look/draw.js";
 import { state } from "../state.js";
 import { begin, halt } from "../deeds.js";
 import { Progress } from "../look/progress.js";
-import { degrees, mass, decimals, unitsInUse } from "../units.js";
+import { degrees, kelvins, mass, decimals, unitsInUse } from "../units.js";
 import { nice } from "../night/scale.js";
 import { t } from "../text.js";
 
@@ -18,16 +18,19 @@ export function Winter() {
     season && season.version !== rig.version && h("p", { class: "note" }, t.winterOld),
     done && h("dl", { class: "big" }, bigs(done).map(([label, value, more]) => h("div", {}, h("dt", {}, label), h("dd", {}, value, more && h("small", {}, more))))),
     months.length > 0 && h(Months, { months, units: unitsInUse() }),
-    done && done.coldestMornings && h("section", {}, h("h2", {}, t.winter.coldest), h("ol", { class: "mornings" },
-      done.coldestMornings.slice(0, 8).map(m => h("li", {}, h("time", {}, t.winter.day(m.time || m.day || m.date)), " ", h("b", {}, degrees(m.roomC)), m.outdoorsC !== undefined ? " " + t.winter.outdoors(degrees(m.outdoorsC, 0)) : "")))));
+    done && done.mornings && h("section", {}, h("h2", {}, t.winter.coldest), h("ol", { class: "mornings" }, coldest(done.mornings).map(m =>
+      h("li", {}, h("time", {}, t.winter.day(m.time)), " ", h("b", {}, degrees(m.roomC)), " ", t.winter.outdoors(degrees(m.outdoorsC, 0)))))));
 }
+
+const coldest = mornings => [...mornings].sort((a, b) => a.roomC - b.roomC).slice(0, 8);
 
 const woodOf = m => m.woodKg ?? (m.wood && m.wood.kg) ?? 0;
 
 function bigs(s) {
   const all = [[t.winter.wood, mass(woodOf(s)), s.wood && s.wood.volume !== undefined ? `${decimals(s.wood.volume, 1)} ${s.wood.unit}` : null]];
   if (s.hoursBelow !== undefined) all.push([t.winter.below(s.limitC === undefined ? "" : degrees(s.limitC, 0)), decimals(s.hoursBelow, 0) + " h"]);
-  if (s.mornings !== undefined && s.coldMornings !== undefined) all.push([t.winter.coldMornings, String(s.coldMornings), t.winter.of(s.mornings)]);
+  if (s.mornings && s.limitC !== undefined) all.push([t.winter.coldMornings, String(s.mornings.filter(m => m.roomC < s.limitC).length), t.winter.of(s.mornings.length)]);
+  if (s.boilMarginK !== undefined && s.boilMarginK !== null) all.push([t.number.boil, s.boilMarginK <= 0 ? t.number.boils : kelvins(s.boilMarginK, 0), s.boilMarginWhere]);
   return all;
 }
 
@@ -46,7 +49,7 @@ function Months({ months }) {
         return [h("rect", { class: "month", x, y: y(v), width: each * 0.7, height: Math.max(0, y(0) - y(v)) }),
           h("text", { x: x + each * 0.35, y: H - 8, "text-anchor": "middle" }, t.winter.month(m.month))];
       })),
-    h("table", { class: "month-table" }, h("thead", {}, h("tr", {}, [t.winter.monthHead, t.winter.wood, t.winter.lowest, t.winter.hoursBelow].map((c, i) => h("th", { scope: "col", class: i ? "n" : "" }, c)))),
+    h("table", { class: "month-table" }, h("thead", {}, h("tr", {}, [t.winter.monthHead, t.winter.wood, t.winter.mean, t.winter.meanOut, t.winter.hoursBelow].map((c, i) => h("th", { scope: "col", class: i ? "n" : "" }, c)))),
       h("tbody", {}, months.map(m => h("tr", {}, h("th", { scope: "row" }, t.winter.month(m.month)), h("td", { class: "n" }, mass(woodOf(m))),
-        h("td", { class: "n" }, degrees(m.lowestRoomC ?? m.coldestC ?? null)), h("td", { class: "n" }, m.hoursBelow === undefined ? "–" : decimals(m.hoursBelow, 0) + " h"))))));
+        h("td", { class: "n" }, degrees(m.meanRoomC)), h("td", { class: "n" }, degrees(m.meanOutdoorsC)), h("td", { class: "n" }, m.hoursBelow === undefined ? "–" : decimals(m.hoursBelow, 0) + " h"))))));
 }

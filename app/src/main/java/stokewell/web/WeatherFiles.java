@@ -1,5 +1,0 @@
-package stokewell.web;
-
-final class WeatherFiles {
-    static final int MOST = 8 << 20;
-}
