@@ -18,6 +18,16 @@ public enum Paper {
         this.high = high;
     }
 
+    /** Margins above and below on a sheet, mm: room for what every page says. */
+    static final double ABOVE = 20;
+
+    static final double BELOW = 14;
+
+    /** Height between the margins, CSS pixels. */
+    double tall() {
+        return (high - ABOVE - BELOW) / 25.4 * 96;
+    }
+
     /** Width between the edges, CSS pixels. */
     double inside() {
         return (wide - 2 * EDGE) / 25.4 * 96;

@@ -5,6 +5,7 @@ import static stokewell.show.SheetMarkup.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.check.Finding;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
 import stokewell.sheet.Cut;
@@ -18,7 +19,13 @@ import stokewell.sheet.Wrap;
 /** What to build: the drawing, the loop, heights, plates, weights; parts are told by {@link SheetParts}. */
 final class SheetBuild {
 
-    private static final double MOST = 350;
+    private static final double LEAST = 330;
+    private static final double MOST = 520;
+    /** Signs on a line, and pixels of a line, roughly: for how much page one has left under the findings. */
+    private static final double LINE = 128;
+
+    private static final double LINE_HIGH = 13.5;
+    private static final double HEADINGS = 225;
 
     private final SheetFacts facts;
     private final Rig rig;
@@ -32,16 +39,20 @@ final class SheetBuild {
         sizes = new Sizes(as);
     }
 
-    void write(SheetMarkup page, double width) {
+    void write(SheetMarkup page, Paper paper) {
+        double width = paper.inside();
         page.section("What to build", false);
-        RigDrawing drawing = new RigDrawing(rig, as, width, MOST);
+        Drawing loop = rig.loop() == null ? null : new LoopDiagram(rig, as, width).drawing();
+        double left = paper.tall() - HEADINGS - LINE_HIGH * lines() - (loop == null ? 0 : loop.height());
+        RigDrawing drawing =
+                new RigDrawing(rig, as, width, Math.max(LEAST, Math.min(rig.store() == null ? LEAST : MOST, left)));
         page.figure("", drawing.drawing());
         page.words(
                 "note",
                 "Heights, tank and insulation to scale, about 1:" + Math.round(drawing.reduced())
                         + " on this paper; the stove's width is guessed from its surface, and how far things stand apart is yours. "
                         + "Every pipe rises without a dip from the pickup to the vent.");
-        if (rig.loop() != null) page.figure("", new LoopDiagram(rig, as, width).drawing());
+        if (loop != null) page.figure("", loop);
         page.open("pair");
         page.open("half");
         heights(page);
@@ -54,6 +65,17 @@ final class SheetBuild {
         page.open("clear").shut();
         page.shut();
         new SheetParts(facts, as).write(page);
+    }
+
+    /** How many lines the findings of page one take, about. */
+    private double lines() {
+        double lines = 0;
+        for (Finding f : facts.grave()) {
+            lines += 0.4
+                    + Math.ceil(
+                            (f.what().length() + f.why().length() + f.remedy().length()) / LINE);
+        }
+        return lines;
     }
 
     private void heights(SheetMarkup page) {
@@ -84,7 +106,8 @@ final class SheetBuild {
 
     private void plates(SheetMarkup page) {
         Store store = rig.store();
-        page.title("Plates of the tank: " + sizes.gauge(store.wall().thickness()) + " " + Plain.name(store.wall().material(), 30));
+        page.title("Plates of the tank: " + sizes.gauge(store.wall().thickness()) + " "
+                + Plain.name(store.wall().material(), 30));
         if (!Plates.metal(store)) {
             page.words("", "It is not of metal: nothing to cut. Its maker says how hot it may be; local code, too.");
             return;
@@ -127,7 +150,8 @@ final class SheetBuild {
         if (s.panels() == 0) return "no number of them makes this plate do: thicker plate, or a round tank";
         if (s.panels() == 1) return "none needed";
         String bar = s.found()
-                ? "flat bar on edge " + sizes.cut(s.bar()) + " x " + sizes.gauge(s.gauge()) + ", " + sizes.cut(s.length()) + " long"
+                ? "flat bar on edge " + sizes.cut(s.bar()) + " x " + sizes.gauge(s.gauge()) + ", "
+                        + sizes.cut(s.length()) + " long"
                 : "a section";
         return s.each() + " on each, " + sizes.cut(s.span()) + " apart: " + bar + " (section modulus at least "
                 + sizes.modulus(s.modulus()) + ")";
@@ -138,12 +162,14 @@ final class SheetBuild {
         for (Wrap w : Wrap.of(rig.store())) {
             rows.add(List.of(
                     w.where(),
-                    sizes.gauge(w.layer().thickness()) + " " + Plain.name(w.layer().material(), 24),
+                    sizes.gauge(w.layer().thickness()) + " "
+                            + Plain.name(w.layer().material(), 24),
                     sizes.area(w.area()),
                     sizes.area(w.outer())));
         }
         if (rows.isEmpty()) return;
         page.title("Insulation of the tank");
-        page.table("", List.of(words("where", 29), words("what", 0), number("to buy", 17), number("to clad", 17)), rows);
+        page.table(
+                "", List.of(words("where", 29), words("what", 0), number("to buy", 17), number("to clad", 17)), rows);
     }
 }

@@ -2,12 +2,15 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Writes a sheet as XHTML: for paper with its drawings as places that are painted later and what every page carries in its
  * margins, for a screen with its drawings as SVG.
  */
 final class SheetMarkup {
+
+    private static final Pattern WHOLE = Pattern.compile("\\d[\\d.]*[ \u00a0](?:°[CF]|[A-Za-z³²]+/[A-Za-z]+)");
 
     private final StringBuilder out = new StringBuilder(64 * 1024);
     private final StringBuilder marks = new StringBuilder();
@@ -49,6 +52,11 @@ final class SheetMarkup {
         Escape.into(out, content).append("\"/>\n");
     }
 
+    /** Words in which no line ends within a temperature or between the parts of a unit. */
+    private static StringBuilder text(StringBuilder out, String words) {
+        return out.append(WHOLE.matcher(Escape.of(words)).replaceAll("<span class=\"whole\">$0</span>"));
+    }
+
     /** Begins a part of the sheet. @param fresh whether it begins a page */
     SheetMarkup section(String title, boolean fresh) {
         end();
@@ -72,14 +80,14 @@ final class SheetMarkup {
     }
 
     SheetMarkup title(String words) {
-        Escape.into(out.append("<h3>"), words).append("</h3>\n");
+        text(out.append("<h3>"), words).append("</h3>\n");
         return this;
     }
 
     /** A paragraph. @param kind its class; empty for none */
     SheetMarkup words(String kind, String text) {
         out.append(kind.isEmpty() ? "<p>" : "<p class=\"" + kind + "\">");
-        Escape.into(out, text).append("</p>\n");
+        text(out, text).append("</p>\n");
         return this;
     }
 
@@ -99,10 +107,10 @@ final class SheetMarkup {
         out.append("<ul class=\"").append(kind).append("\">\n");
         for (String[] p : points) {
             out.append("<li>");
-            if (!p[0].isEmpty()) Escape.into(out.append("<b>"), p[0]).append("</b> ");
+            if (!p[0].isEmpty()) text(out.append("<b>"), p[0]).append("</b> ");
             for (int i = 1; i < p.length; i++) {
                 if (i > 1) out.append(' ');
-                Escape.into(out, p[i]);
+                text(out, p[i]);
             }
             out.append("</li>\n");
         }
@@ -139,7 +147,7 @@ final class SheetMarkup {
             out.append("<tr>");
             for (int c = 0; c < row.size(); c++) {
                 out.append(head.get(c).number() ? "<td class=\"n\">" : "<td>");
-                Escape.into(out, row.get(c)).append("</td>");
+                text(out, row.get(c)).append("</td>");
             }
             out.append("</tr>\n");
         }

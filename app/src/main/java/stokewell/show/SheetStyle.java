@@ -9,7 +9,8 @@ final class SheetStyle {
     static String of(Paper paper, double type) {
         String page = "@page { size: " + paper.css + "; margin: " + Paper.EDGE + "mm; }\n";
         if (type == 0) return page + ALL + SCREEN;
-        return ("@page { size: " + paper.css + "; margin: 20mm " + Paper.EDGE + "mm 14mm " + Paper.EDGE + "mm;\n"
+        return ("@page { size: " + paper.css + "; margin: " + Paper.ABOVE + "mm " + Paper.EDGE + "mm " + Paper.BELOW
+                                + "mm " + Paper.EDGE + "mm;\n"
                                 + "  @top-left { content: element(top); width: 100%; vertical-align: bottom; padding-bottom: 2mm; }\n"
                                 + "  @bottom-left { content: \"" + FOOT + "\"; font: FACE; color: #333; width: 84%; }\n"
                                 + "  @bottom-right { content: \"Page \" counter(page) \" of \" counter(pages); font: FACE; width: 16%; } }\n"
@@ -45,6 +46,7 @@ final class SheetStyle {
             th, td { text-align: left; vertical-align: top; padding: .08em .7em .08em 0; font-weight: normal; }
             td { border-bottom: 1px solid #ccc; }
             th { border-bottom: 1px solid #111; color: #333; font-size: .92em; }
+            .whole { white-space: nowrap; }
             .n { text-align: right; white-space: nowrap; }
             .big td { font-size: 1.5em; font-weight: bold; line-height: 1.2; border-bottom: none; }
             .big th { border-bottom: none; border-top: 1px solid #111; padding-top: .2em; }

@@ -19,8 +19,8 @@ record SheetText(String html, List<Drawing> drawings) {
     static SheetText of(SheetFacts facts, UnitSystem units, Paper paper, double type) {
         SheetMarkup page = new SheetMarkup(Plain.name(facts.rig().name(), 60), alarm(facts), paper, type);
         Measure as = Measure.printed(units);
-        new SheetFront(facts, as).write(page, paper.inside());
-        new SheetBuild(facts, as).write(page, paper.inside());
+        new SheetFront(facts, as).write(page);
+        new SheetBuild(facts, as).write(page, paper);
         new SheetTests(facts, as).write(page);
         new SheetWall(facts, as).write(page);
         return page.done();
