@@ -97,7 +97,7 @@ final class Setpoints {
         if (d != null) {
             add(
                     name + ": " + number(d.hot()) + " over " + number(d.cold()),
-                    "on at " + difference(d.on()) + ", off at " + difference(d.off()),
+                    "on " + difference(d.on()) + " hotter, off at " + difference(d.off()),
                     "Runs only while there is heat to bring; the gap between the two keeps it from starting and stopping.");
         }
         if (s.lowLimit() != null) low(name, pump, s.lowLimit());

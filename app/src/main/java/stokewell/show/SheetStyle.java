@@ -41,13 +41,14 @@ final class SheetStyle {
             .stop li { border-left: 5px solid #a01722; padding-left: .6em; margin: .3em 0; }
             .mend { list-style: none; padding: 0; }
             .mend li { border-left: 2px solid #333; padding-left: .6em; margin: .25em 0; }
-            table { border-collapse: collapse; width: 100%; margin: .1em 0 .4em; page-break-inside: auto; }
+            table { border-collapse: collapse; width: 100%; margin: .1em 0 .4em; page-break-inside: auto; -fs-table-paginate: paginate; }
             tr { page-break-inside: avoid; }
             th, td { text-align: left; vertical-align: top; padding: .08em .7em .08em 0; font-weight: normal; }
             td { border-bottom: 1px solid #ccc; }
             th { border-bottom: 1px solid #111; color: #333; font-size: .92em; }
             .whole { white-space: nowrap; }
-            .n { text-align: right; white-space: nowrap; }
+            .n { text-align: right; white-space: nowrap; padding-right: 1.1em; }
+            th:last-child, td:last-child { padding-right: 0; }
             .big td { font-size: 1.5em; font-weight: bold; line-height: 1.2; border-bottom: none; }
             .big th { border-bottom: none; border-top: 1px solid #111; padding-top: .2em; }
             .figure { page-break-inside: avoid; margin: .2em 0; }
@@ -59,7 +60,7 @@ final class SheetStyle {
             .pair { page-break-inside: avoid; }
             .clear { clear: both; }
             .box { border: 1px solid #111; padding: .3em .6em; margin: .3em 0; page-break-inside: avoid; }
-            .cut { border: 1px dashed #111; padding: .35em .6em; margin: .3em 0; page-break-inside: avoid; }
+            .cut { border: 1px dashed #111; padding: .35em .6em; margin: .4em 0; font-size: 1.1em; page-break-inside: avoid; }
             .sign { text-align: center; font-weight: bold; font-size: 2em; line-height: 1.15; margin: .1em 0; }
             .tick { width: 9.5em; white-space: nowrap; }
             """;

@@ -39,7 +39,7 @@ final class SheetTests {
         sizes = new Sizes(as);
     }
 
-    void write(SheetMarkup page) {
+    void write(SheetMarkup page, double width) {
         page.section("What to set and what to test", false);
         page.title("Setpoints, each with its reason");
         List<List<String>> rows = new ArrayList<>();
@@ -48,7 +48,7 @@ final class SheetTests {
         all();
         page.title("Tests before the first fire: no fire until every box says pass");
         page.table("tests", List.of(words("test", 38), words("passes if", 0), number("result", 14)), tests);
-        if (facts.stops() == 0) firstFire(page);
+        if (facts.stops() == 0) firstFire(page, width);
         else {
             page.title("First small fire");
             page.words("alarm", "There is none: the check found a stop. Change the rig, print a new sheet.");
@@ -163,7 +163,7 @@ final class SheetTests {
                         + ", or what the stove's plate or your code says.");
     }
 
-    private void firstFire(SheetMarkup page) {
+    private void firstFire(SheetMarkup page, double width) {
         FirstFire f = facts.firstFire();
         page.title("First small fire: one load of " + sizes.mass(f.mass()) + ", everything at " + as.hot(f.cold())
                 + ", run through beforehand");
@@ -198,6 +198,7 @@ final class SheetTests {
         page.shut();
         page.open("least");
         page.words("", expect(f));
+        page.figure("", new FirstFireChart(f, rig, as, 0.375 * width).drawing());
         page.words(
                 "note",
                 "Heat into a home-made pickup is known to a factor of two or three before it is measured: times may be half or twice as long. Write yours beside; they are what the next sheet is made from.");

@@ -21,7 +21,7 @@ record SheetText(String html, List<Drawing> drawings) {
         Measure as = Measure.printed(units);
         new SheetFront(facts, as).write(page);
         new SheetBuild(facts, as).write(page, paper);
-        new SheetTests(facts, as).write(page);
+        new SheetTests(facts, as).write(page, paper.inside());
         new SheetWall(facts, as).write(page);
         return page.done();
     }

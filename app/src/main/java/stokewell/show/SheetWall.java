@@ -38,7 +38,7 @@ final class SheetWall {
         page.points("", rig.loop() == null ? dry() : wet());
         page.words(
                 "",
-                "Fire brigade, and the address to read out: ______________________________________________   Who knows this rig: ____________________________");
+                "Fire service, and the address to read out: ______________________________________________   Who knows this rig: ____________________________");
         page.shut();
         if (rig.loop() != null) sign(page);
         page.title("Labels to cut out and tie on");
