@@ -57,7 +57,7 @@ public final class NightRun {
     /** Runs from the settled rig with some of it set as a person says it stands. */
     public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
         Simulation sim = settled(rig, weather, ask);
-        String start = startWords(weather, ask);
+        String start = startWords(weather);
         if (!given.nothing()) {
             sim.replace(given.in(sim.plant(), sim.states()));
             start += "; then set as given";
@@ -117,7 +117,8 @@ public final class NightRun {
         return weather.meanDay(first, first.plusDays(1));
     }
 
-    private static String startWords(Weather weather, Ask ask) {
+    /** What {@link #settled} comes from, in words. */
+    public static String startWords(Weather weather) {
         boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
         return repeats
                 ? "settled: this day and habit repeated until nothing changes"
