@@ -11,7 +11,7 @@ import stokewell.sheet.FirstFire;
 /** Temperatures of the first small fire over its minutes, small beside a table. */
 final class FirstFireChart {
 
-    private static final double HEIGHT = 178;
+    private static final double HEIGHT = 148;
     private static final double LEFT = 34;
     private static final double RIGHT = 68;
     private static final double TOP = 8;
@@ -66,7 +66,7 @@ final class FirstFireChart {
         if (rig.loop() != null) {
             double alarm = y(as.scale(Setpoints.alarm(rig)));
             on.line(LEFT, alarm, width - RIGHT, alarm, Ink.DANGER, 1, 5, 3);
-            on.words(width - RIGHT - 2, alarm - 3, "shut the air", Ink.DANGER, TYPE, Drawing.Anchor.END);
+            on.words(width - RIGHT - 2, alarm - 3, "water here: shut the air", Ink.DANGER, TYPE, Drawing.Anchor.END);
         }
         lines();
         return on;

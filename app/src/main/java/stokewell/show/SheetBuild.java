@@ -56,11 +56,11 @@ final class SheetBuild {
         page.open("pair");
         page.open("half");
         heights(page);
-        weights(page);
+        if (rig.store() != null) insulation(page);
         page.shut();
         page.open("other");
         if (rig.store() != null) plates(page);
-        if (rig.store() != null) insulation(page);
+        weights(page);
         page.shut();
         page.open("clear").shut();
         page.shut();
@@ -122,8 +122,13 @@ final class SheetBuild {
         page.table("", List.of(words("plate", 0), number("count", 12), number("cut to", 44)), rows);
         page.words(
                 "note",
-                "Walls stand on the bottom and carry the top. Add what your joint needs; cut no hole before the ports are marked from the heights. "
-                        + (store.cover() == Store.Cover.SEALED
+                (store.shape() instanceof Store.Shape.Lying
+                                ? "The heads lie against the shell's ends. "
+                                : Plates.roofed(store)
+                                        ? "Walls stand on the bottom and carry the top. "
+                                        : "Walls stand on the bottom. ")
+                        + "Add what your joint needs; cut no hole before the ports are marked from the heights. "
+                        + (store.cover() == Store.Cover.SEALED || store.shape() instanceof Store.Shape.Lying
                                 ? "The tank is full to its top."
                                 : "The walls rise above the water to take its growth."));
         stiffeners(page);

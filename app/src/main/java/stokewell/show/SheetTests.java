@@ -44,10 +44,10 @@ final class SheetTests {
         page.title("Setpoints, each with its reason");
         List<List<String>> rows = new ArrayList<>();
         for (Setpoints.Line l : Setpoints.of(facts, as)) rows.add(List.of(l.what(), l.setting(), l.why()));
-        page.table("", List.of(words("what", 29), words("setting", 25), words("why", 0)), rows);
+        page.table("", List.of(words("what", 28), words("setting", 24), words("why", 0)), rows);
         all();
         page.title("Tests before the first fire: no fire until every box says pass");
-        page.table("tests", List.of(words("test", 38), words("passes if", 0), number("result", 14)), tests);
+        page.table("tests", List.of(words("test", 41), words("passes if", 0), number("result", 14)), tests);
         if (facts.stops() == 0) firstFire(page, width);
         else {
             page.title("First small fire");
