@@ -20,6 +20,9 @@ import stokewell.sheet.Wrap;
 final class SheetBuild {
 
     private static final double LEAST = 330;
+    /** Least height of the drawing where room is short. */
+    private static final double SMALL = 250;
+
     private static final double MOST = 520;
     /** Signs on a line, and pixels of a line, roughly: for how much page one has left under the findings. */
     private static final double LINE = 128;
@@ -39,13 +42,16 @@ final class SheetBuild {
         sizes = new Sizes(as);
     }
 
-    void write(SheetMarkup page, Paper paper) {
+    void write(SheetMarkup page, Paper paper, SheetSetting set) {
         double width = paper.inside();
         page.section("What to build", false);
         Drawing loop = rig.loop() == null ? null : new LoopDiagram(rig, as, width).drawing();
         double left = paper.tall() - HEADINGS - LINE_HIGH * lines() - (loop == null ? 0 : loop.height());
-        RigDrawing drawing =
-                new RigDrawing(rig, as, width, Math.max(LEAST, Math.min(rig.store() == null ? LEAST : MOST, left)));
+        RigDrawing drawing = new RigDrawing(
+                rig,
+                as,
+                width,
+                Math.max(set.loose() ? SMALL : LEAST, Math.min(rig.store() == null ? LEAST : MOST, left)));
         page.figure("", drawing.drawing());
         page.words(
                 "note",

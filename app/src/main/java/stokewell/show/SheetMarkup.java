@@ -19,12 +19,9 @@ final class SheetMarkup {
     private final String alarm;
     private int sections;
 
-    /**
-     * @param alarm what every page says first; empty for nothing
-     * @param type  size of type on paper, points; 0 for a screen
-     */
-    SheetMarkup(String name, String alarm, Paper paper, double type) {
-        screen = type == 0;
+    /** @param alarm what every page says first; empty for nothing */
+    SheetMarkup(String name, String alarm, Paper paper, SheetSetting set) {
+        screen = set.screen();
         this.alarm = alarm;
         out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
         if (screen) {
@@ -39,7 +36,7 @@ final class SheetMarkup {
                 "What to build and what to test: drawing, plates, parts, setpoints, first fire, wall card.");
         meta("subject", "What to build and what to test");
         meta("author", "Stokewell");
-        out.append("<style>\n").append(SheetStyle.of(paper, type)).append("</style>\n@BOOKMARKS@</head>\n<body>\n");
+        out.append("<style>\n").append(SheetStyle.of(paper, set)).append("</style>\n@BOOKMARKS@</head>\n<body>\n");
         if (screen) return;
         out.append("<div id=\"top\">");
         if (!alarm.isEmpty())

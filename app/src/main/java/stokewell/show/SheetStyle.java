@@ -5,20 +5,20 @@ final class SheetStyle {
 
     private SheetStyle() {}
 
-    /** @param type size of type, points; 0 for a screen */
-    static String of(Paper paper, double type) {
+    static String of(Paper paper, SheetSetting set) {
         String page = "@page { size: " + paper.css + "; margin: " + Paper.EDGE + "mm; }\n";
-        if (type == 0) return page + ALL + SCREEN;
+        if (set.screen()) return page + ALL + SCREEN;
         return ("@page { size: " + paper.css + "; margin: " + Paper.ABOVE + "mm " + Paper.EDGE + "mm " + Paper.BELOW
                                 + "mm " + Paper.EDGE + "mm;\n"
                                 + "  @top-left { content: element(top); width: 100%; vertical-align: bottom; padding-bottom: 2mm; }\n"
                                 + "  @bottom-left { content: \"" + FOOT + "\"; font: FACE; color: #333; width: 84%; }\n"
                                 + "  @bottom-right { content: \"Page \" counter(page) \" of \" counter(pages); font: FACE; width: 16%; } }\n"
-                                + "body { font-family: " + SheetPress.FACE + "; font-size: " + type + "pt; }\n"
+                                + "body { font-family: " + SheetPress.FACE + "; font-size: " + set.type() + "pt; }\n"
                                 + "#top { position: running(top); }\n"
                                 + "#top .alarm { display: block; font-size: 12pt; }\n#top .name { color: #333; font-size: 8pt; }\n")
                         .replace("font: FACE", "font-family: " + SheetPress.FACE + "; font-size: 7.5pt")
-                + ALL;
+                + ALL
+                + (set.loose() ? "body { line-height: 1.18; }\n" : ".pair { page-break-inside: avoid; }\n");
     }
 
     private static final String FOOT = "A reckoning, not an approval: local code and a licensed person decide.";
@@ -57,7 +57,6 @@ final class SheetStyle {
             .other { float: right; width: 48.5%; }
             .most { float: left; width: 60%; }
             .least { float: right; width: 37.5%; }
-            .pair { page-break-inside: avoid; }
             .clear { clear: both; }
             .box { border: 1px solid #111; padding: .3em .6em; margin: .3em 0; page-break-inside: avoid; }
             .cut { border: 1px dashed #111; padding: .35em .6em; margin: .4em 0; font-size: 1.1em; page-break-inside: avoid; }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -157,6 +158,47 @@ class SheetVerbTest {
         int parts = html.split("class=\"part", -1).length - 1;
         assertThat(html.split("<p class=\"alarm\">DO NOT BUILD, DO NOT LIGHT: 1 stop</p>", -1))
                 .hasSize(parts + 1);
+    }
+
+    /** A rig with everything wrong still has every stop and every mend on page one, and four pages. */
+    @Test
+    void aRigFullOfFaultsKeepsThemOnPageOne() throws Exception {
+        Path file = folder.resolve("bad.pdf");
+        List<String> words = new ArrayList<>(List.of("sheet", "../examples/joinery.yaml", "--pdf", file.toString()));
+        for (String fault : List.of(
+                "valveToOpen=yes",
+                "materials.pickup=galvanised",
+                "materials.soldered=yes",
+                "materials.pipe=plastic",
+                "materials.plasticFromStove=0.3 m",
+                "materials.tank=plastic",
+                "materials.inhibitor=no",
+                "vent.risesAllTheWay=no",
+                "vent.warm=no",
+                "surroundings.flammables=yes",
+                "surroundings.garage=yes",
+                "surroundings.clearance=0.2 m",
+                "surroundings.connectorClearance=0.1 m",
+                "surroundings.handSwitch=yes",
+                "surroundings.monoxideAlarm=no",
+                "surroundings.breaker=no",
+                "surroundings.levelWatched=no",
+                "surroundings.hotAlarm=no")) {
+            words.addAll(List.of("--set", "safety." + fault));
+        }
+        Shell.Said said = Shell.say(words.toArray(String[]::new));
+        assertThat(said.status()).isEqualTo(3);
+        List<String> stops =
+                said.out().lines().filter(l -> l.startsWith("STOP ")).toList();
+        assertThat(stops).hasSizeGreaterThan(9);
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            assertThat(pdf.getNumberOfPages()).isBetween(3, 4);
+            String first = flat(text(pdf, 1, 1));
+            for (String stop : stops) {
+                assertThat(first).contains(flat(stop.substring("STOP ".length(), stop.indexOf("  ["))));
+            }
+            assertThat(text(pdf, 1, 1)).contains("There is no carbon monoxide alarm.", "stops");
+        }
     }
 
     @Test

@@ -47,7 +47,7 @@ class SheetDrawingTest {
         for (UnitSystem units : UnitSystem.values()) {
             Measure as = Measure.printed(units);
             for (Paper paper : Paper.values()) {
-                legible(new RigDrawing(rig, as, paper.inside(), 330).drawing());
+                legible(new RigDrawing(rig, as, paper.inside(), 250).drawing());
                 legible(new RigDrawing(rig, as, paper.inside(), 520).drawing());
                 if (rig.loop() != null) legible(new LoopDiagram(rig, as, paper.inside()).drawing());
             }
