@@ -18,14 +18,17 @@ public enum Paper {
         this.high = high;
     }
 
-    /** Margins above and below on a sheet, mm: room for what every page says. */
-    static final double ABOVE = 20;
+    /** Margin below on a sheet, mm: room for what every page says last. */
+    static final double BELOW = 13;
 
-    static final double BELOW = 14;
+    /** Margin above, mm: room for what every page says first. */
+    static double above(boolean alarm) {
+        return alarm ? 20 : 15;
+    }
 
     /** Height between the margins, CSS pixels. */
-    double tall() {
-        return (high - ABOVE - BELOW) / 25.4 * 96;
+    double tall(boolean alarm) {
+        return (high - above(alarm) - BELOW) / 25.4 * 96;
     }
 
     /** Width between the edges, CSS pixels. */

@@ -46,12 +46,7 @@ final class SheetBuild {
         double width = paper.inside();
         page.section("What to build", false);
         Drawing loop = rig.loop() == null ? null : new LoopDiagram(rig, as, width).drawing();
-        double left = paper.tall() - HEADINGS - LINE_HIGH * lines() - (loop == null ? 0 : loop.height());
-        RigDrawing drawing = new RigDrawing(
-                rig,
-                as,
-                width,
-                Math.max(set.loose() ? SMALL : LEAST, Math.min(rig.store() == null ? LEAST : MOST, left)));
+        RigDrawing drawing = new RigDrawing(rig, as, width, high(paper, set, loop == null ? 0 : loop.height()));
         page.figure("", drawing.drawing());
         page.words(
                 "note",
@@ -71,6 +66,15 @@ final class SheetBuild {
         page.open("clear").shut();
         page.shut();
         new SheetParts(facts, as).write(page);
+    }
+
+    /** How high the drawing may be: what is left of page one, if the diagram fits under it or not. */
+    private double high(Paper paper, SheetSetting set, double diagram) {
+        double least = set.loose() ? SMALL : LEAST;
+        double left = paper.tall(facts.stops() > 0) - HEADINGS - LINE_HIGH * lines();
+        double both = left - diagram;
+        double most = rig.store() == null ? LEAST : MOST;
+        return Math.max(least, Math.min(most, both < least ? left : both));
     }
 
     /** How many lines the findings of page one take, about. */

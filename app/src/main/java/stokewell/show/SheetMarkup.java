@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
  */
 final class SheetMarkup {
 
-    private static final Pattern WHOLE = Pattern.compile("\\d[\\d.]*[ \u00a0](?:°[CF]|[A-Za-z³²]+/[A-Za-z]+)");
+    private static final Pattern WHOLE =
+            Pattern.compile("\\(?\\d[\\d.]*[ \u00a0](?:°[CF]|[A-Za-z³²]+/[A-Za-z]+)[.,;:)]*");
 
     private final StringBuilder out = new StringBuilder(64 * 1024);
     private final StringBuilder marks = new StringBuilder();
@@ -36,7 +37,9 @@ final class SheetMarkup {
                 "What to build and what to test: drawing, plates, parts, setpoints, first fire, wall card.");
         meta("subject", "What to build and what to test");
         meta("author", "Stokewell");
-        out.append("<style>\n").append(SheetStyle.of(paper, set)).append("</style>\n@BOOKMARKS@</head>\n<body>\n");
+        out.append("<style>\n")
+                .append(SheetStyle.of(paper, set, !alarm.isEmpty()))
+                .append("</style>\n@BOOKMARKS@</head>\n<body>\n");
         if (screen) return;
         out.append("<div id=\"top\">");
         if (!alarm.isEmpty())

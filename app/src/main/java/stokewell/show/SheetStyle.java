@@ -5,10 +5,11 @@ final class SheetStyle {
 
     private SheetStyle() {}
 
-    static String of(Paper paper, SheetSetting set) {
+    static String of(Paper paper, SheetSetting set, boolean alarm) {
         String page = "@page { size: " + paper.css + "; margin: " + Paper.EDGE + "mm; }\n";
         if (set.screen()) return page + ALL + SCREEN;
-        return ("@page { size: " + paper.css + "; margin: " + Paper.ABOVE + "mm " + Paper.EDGE + "mm " + Paper.BELOW
+        return ("@page { size: " + paper.css + "; margin: " + Paper.above(alarm) + "mm " + Paper.EDGE + "mm "
+                                + Paper.BELOW
                                 + "mm " + Paper.EDGE + "mm;\n"
                                 + "  @top-left { content: element(top); width: 100%; vertical-align: bottom; padding-bottom: 2mm; }\n"
                                 + "  @bottom-left { content: \"" + FOOT + "\"; font: FACE; color: #333; width: 84%; }\n"
