@@ -48,6 +48,8 @@ final class Stokewell implements Runnable {
         verbs.put("check", CheckVerb::new);
         verbs.put("drill", DrillVerb::new);
         verbs.put("readings", ReadingsVerb::new);
+        verbs.put("diary", DiaryVerb::new);
+        verbs.put("shop", ShopVerb::new);
         verbs.put("defaults", DefaultsVerb::new);
         verbs.put("keys", KeysVerb::new);
         verbs.put("schema", SchemaVerb::new);
