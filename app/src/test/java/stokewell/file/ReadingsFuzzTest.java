@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ReadingsFuzzTest {
 
     /** Times this for a longer run: {@code -Dfuzz=50}. */
-    private static final int ROUNDS = 400 * Integer.getInteger("fuzz", 1);
+    private static final int ROUNDS = 150 * Integer.getInteger("fuzz", 1);
 
     private static final String SPICE = "0123456789.,;:-+\"'\n\r\t eENaZ/\u00b0%()[]|\u00e9";
     private static final ReadingsAsk ASK =
@@ -46,8 +46,8 @@ class ReadingsFuzzTest {
             }
         }
         // both ends of the tale must have been told for the test to mean anything
-        assertThat(read).isGreaterThan(200);
-        assertThat(refused).isGreaterThan(200);
+        assertThat(read).isGreaterThan(100);
+        assertThat(refused).isGreaterThan(100);
     }
 
     private static List<String> logs() {
