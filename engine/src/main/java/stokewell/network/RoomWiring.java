@@ -155,14 +155,16 @@ final class RoomWiring {
         if (n == 0) nodes = Nodes.within(0.5, List.of(new Layer(layers.get(0).resistance(), 500)), 0.13, 0.04);
         n = nodes.count();
         int previous = -1;
+        double real = covering.realLoss();
         for (int i = 0; i < n; i++) {
             int node = wiring.node(name + " " + (i + 1), nodes.capacity(i) * area, start);
             masses.add(node);
-            if (i == 0) inside(node, film * area, FILM_RADIATIVE * area, area / Math.max(nodes.resistance(0), 1e-3));
-            else wiring.conduct(previous, node, area / nodes.resistance(i));
+            double first = real * area / Math.max(nodes.resistance(0), 1e-3);
+            if (i == 0) inside(node, film * area, FILM_RADIATIVE * area, first);
+            else wiring.conduct(previous, node, real * area / nodes.resistance(i));
             previous = node;
         }
-        double out = area / Math.max(nodes.resistance(n), 1e-3);
+        double out = real * area / Math.max(nodes.resistance(n), 1e-3);
         double sum = out + gOut + gSky;
         int account = wiring.account(name + "s");
         wiring.conduct(previous, account, outdoors, out * gOut / sum);
@@ -231,7 +233,7 @@ final class RoomWiring {
             double added = Slab.addedThickness(slab.edge(), 0.03 * slab.edge(), soil);
             outward += perimeter * Slab.uprightEdge(slab.edgeDepth(), equivalent, added, soil);
         }
-        outward = Math.max(outward, 0.1 * perimeter);
+        outward = slab.realLoss() * Math.max(outward, 0.1 * perimeter);
         wiring.conduct(edge, wiring.account("floor"), outdoors, outward);
         wiring.conduct(floor, edge, CONCRETE_CONDUCTIVITY * slab.thickness() * perimeter / EDGE_STRIP);
         if (under > 0) {
@@ -245,7 +247,10 @@ final class RoomWiring {
             double half = 0.5 * slab.thickness() / CONCRETE_CONDUCTIVITY;
             wiring.conduct(underStore, soil1, under / (half + slab.under() + 0.3 * disk));
             wiring.conductToFixed(
-                    soil1, wiring.account("floor"), rig.place().groundTemperature(), under / (0.7 * disk));
+                    soil1,
+                    wiring.account("floor"),
+                    rig.place().groundTemperature(),
+                    slab.realLoss() * under / (0.7 * disk));
             double ring = 2 * Math.PI * CONCRETE_CONDUCTIVITY * slab.thickness() / Math.log(1 + 1 / diameter);
             wiring.conduct(underStore, floor, ring);
         }
@@ -265,7 +270,10 @@ final class RoomWiring {
         wiring.conduct(concrete, upper, area / (half + slab.under() + 0.075 / soil));
         wiring.conduct(upper, lower, area * soil / 0.25);
         wiring.conductToFixed(
-                lower, wiring.account("floor"), rig.place().groundTemperature(), area / (0.175 / soil + beyond));
+                lower,
+                wiring.account("floor"),
+                rig.place().groundTemperature(),
+                slab.realLoss() * area / (0.175 / soil + beyond));
         return concrete;
     }
 

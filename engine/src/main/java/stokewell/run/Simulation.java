@@ -326,6 +326,16 @@ public final class Simulation {
         if (changed) restart(loaded);
     }
 
+    /** Lays on wood that was noted, whatever the habit says and the firebox is reckoned to hold. */
+    void lay(double mass) {
+        fuelIn += stoker.load(state.y, state.t, secondOfDay(state.t), mass);
+        wood += mass;
+        loads++;
+        lastLoadTime = state.t;
+        events.add(new Event.Loaded(state.t, mass));
+        restart(true);
+    }
+
     private void load(double wanted) {
         double[] x = network.columns(state.t, state.y);
         double mass = Math.min(wanted, stoker.fits(x));
