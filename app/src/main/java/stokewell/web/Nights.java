@@ -58,6 +58,13 @@ final class Nights {
      */
     record Ready(Rig rig, Path beside, Asking.Wish wish) {
 
+        /** The same for a night of its own choice: a season's hours are none of a night's. */
+        Ready anyNight() {
+            Asking.Wish night =
+                    new Asking.Wish(wish.weather(), wish.file(), null, null, wish.hour(), wish.limit(), wish.units());
+            return new Ready(rig, beside, night);
+        }
+
         /** Without findings. */
         CardFacts plainFacts(String told) {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
