@@ -32,7 +32,14 @@ export class Field extends Component {
   }
 
   componentWillReceiveProps(next) {
-    if (next.item.value !== this.props.item.value && !state.drag) this.setState({ now: null, range: null });
+    const other = JSON.stringify(next.item) !== JSON.stringify(this.props.item), refused = state.refusal && state.refusal.key === next.item.key;
+    if (!state.drag && (other || refused)) this.rest();
+  }
+
+  /** What the hand had is forgotten; what stands is shown. */
+  rest() {
+    this.from = undefined;
+    this.setState({ now: null, range: null });
   }
 
   render({ item, told, label, change }) {
@@ -83,14 +90,19 @@ export class Field extends Component {
     const set = number => held(number, u);
     const input = e => {
       const next = set(Number(e.target.value));
+      this.from ??= si;
       this.setState({ now: next, range: [low, high] });
       drag(key, writing(next), e.timeStamp, next);
     };
     const keep = e => {
       const next = set(Number(e.target.value));
-      this.setState({ now: null, range: null });
-      if (Math.abs(next - si) > 1e-9 * Math.max(1, Math.abs(si))) change(key, writing(next));
-      else leave();
+      const from = this.from ?? si;
+      this.from = undefined;
+      if (Math.abs(next - from) > 1e-9 * Math.max(1, Math.abs(from))) change(key, writing(next));
+      else {
+        this.rest();
+        leave();
+      }
     };
     const typed = clock ? clockOf(value) : bare(shown(value, u), places(shown(value, u)));
     return h("div", { class: "slider" },

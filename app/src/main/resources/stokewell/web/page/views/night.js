@@ -36,6 +36,8 @@ const grip = {
 export function Night() {
   const { answer, ghost, time, part, rig } = state;
   if (!answer) return rig && rig.faults.length ? h(Faults, { rig }) : h("p", { class: "waiting" }, t.running);
+  // what is not looked at while a hand moves waits until it rests
+  const still = state.drag && state.before || answer;
   const view = answer.view, sample = Math.min(time, view.series.size - 1);
   return h("div", { class: part ? "bench open" : "bench" },
     h("div", { class: "bench-main" },
@@ -52,9 +54,9 @@ export function Night() {
       h("section", {}, h("h2", {}, t.nightTitle), h("p", { class: "note" }, ghost ? t.ghostNote : t.nightNote(answer.told), h("span", { class: "hint" }, " " + t.nightHint)),
         h(NightChart, { view, ghost, sample, seek, units: unitsInUse() }),
         h(Layers, { view, sample, units: unitsInUse() }),
-        h(HourTable, { view, units: unitsInUse() })),
+        h(HourTable, { view: still.view, units: unitsInUse() })),
       h("section", {}, h("h2", {}, t.ledger.heading), h("p", { class: "note" }, t.ledger.note), h(Ledger, { view, ghost, units: unitsInUse() })),
-      h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer }))),
+      h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer: still }))),
     part && h(Sheet, { key: part + rig.id, view, sample, part, keys: state.keys, change, close: () => open(null), now: state.refusal, version: rig.version }));
 }
 
