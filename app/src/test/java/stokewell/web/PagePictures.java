@@ -19,8 +19,7 @@ final class PagePictures {
 
     private static void evening(Browser page) {
         page.settled();
-        page.js(
-                """
+        page.js("""
                 const clock = document.querySelector('.scrub input');
                 clock.value = 112;
                 clock.dispatchEvent(new Event('input', {bubbles: true}));""");

@@ -22,6 +22,9 @@ export function stretch(si, told, dimension) {
   return [Math.max(low, from), Math.min(high, until)];
 }
 
+/** After so many milliseconds without a key the hand has let go. */
+const KEYS_REST = 500;
+
 const dimensionOf = told => (told.kind || "").toUpperCase().replace(/-/g, "_").replace("NUMBER", "NONE");
 
 /** Props: item, told (what the key may hold), label, change(key, text). */
@@ -104,10 +107,18 @@ export class Field extends Component {
         leave();
       }
     };
+    // a key pressed again and again is one change, not many
+    const letGo = e => {
+      clearTimeout(this.later);
+      const target = e.target;
+      if (this.byHand) keep({ target });
+      else this.later = setTimeout(() => keep({ target }), KEYS_REST);
+    };
     const typed = clock ? clockOf(value) : bare(shown(value, u), places(shown(value, u)));
     return h("div", { class: "slider" },
       h("input", { type: "range", min: clock ? low : shown(low, u), max: clock ? high : shown(high, u), step, value: at, "aria-labelledby": "", "aria-label": this.props.label,
-        "aria-valuetext": tell(value, dimension), onInput: input, onChange: keep }),
+        "aria-valuetext": tell(value, dimension), onInput: input, onChange: letGo,
+        onPointerDown: () => { this.byHand = true; }, onKeyDown: () => { this.byHand = false; } }),
       h("span", { class: "typed" },
         h("input", { id, type: "text", inputMode: "decimal", value: typed, size: 6,
           onChange: e => change(key, typedText(e.target.value, u, writing, dimension)) }),

@@ -5,7 +5,7 @@ import { NightChart } from "../night/chart.js";
 import { Layers } from "../night/layers.js";
 import { Numbers, Ledger, HourTable } from "../night/numbers.js";
 import { Scrub } from "../night/scrub.js";
-import { Sheet, Adding } from "../part/sheet.js";
+import { Sheet, Adding, Parts } from "../part/sheet.js";
 import { words } from "../part/parts.js";
 import { drag, handled } from "../drag.js";
 import { state, update } from "../state.js";
@@ -50,6 +50,7 @@ export function Night() {
           h("button", { type: "button", onClick: pin }, t.pin(state.pins.length)),
           state.pins.length > 0 && h("button", { type: "button", class: "plain", onClick: () => go("side") }, t.seePins),
           ghost && h("button", { type: "button", class: "plain", onClick: () => update({ ghost: null }) }, t.dropGhost),
+          h(Parts, { rig: view.rig, open }),
           h(Adding, { rig: view.rig, change }))),
       h("section", {}, h("h2", {}, t.nightTitle), h("p", { class: "note" }, ghost ? t.ghostNote : t.nightNote(answer.told), h("span", { class: "hint" }, " " + t.nightHint)),
         h(NightChart, { view, ghost, sample, seek, units: unitsInUse() }),
