@@ -59,7 +59,7 @@ final class LongWork {
             all.put("season", new RawValue(told.toString()));
             all.put("told", asked.told());
             all.put("notes", asked.notes());
-            Nights.findings(all, nights.run(ready).check());
+            Nights.findings(all, nights.run(ready.anyNight()).check());
             all.put("millis", (System.nanoTime() - begun) * 1e-6);
             return all;
         } catch (StepFailure | Ledger.LedgerFault e) {
@@ -105,7 +105,7 @@ final class LongWork {
                     asked.weather(),
                     ask,
                     faults,
-                    NightRun.settled(ready.rig(), asked.weather(), ask),
+                    NightRun.settled(ready.rig(), asked.weather(), ask).moment(),
                     drill -> {
                         if (job == null) return;
                         job.part(Map.of("drill", told(drill, null)));

@@ -9,15 +9,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
-import java.util.function.Consumer;
 import stokewell.check.Check;
 import stokewell.check.Finding;
-import stokewell.check.Level;
+import stokewell.check.Looked;
 import stokewell.file.RigFile;
 import stokewell.file.RigFileFault;
 import stokewell.file.RigValue;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
+import stokewell.run.Given;
 import stokewell.run.Hurry;
 import stokewell.run.Ledger;
 import stokewell.run.Night;
@@ -58,6 +58,13 @@ final class Nights {
      */
     record Ready(Rig rig, Path beside, Asking.Wish wish) {
 
+        /** The same for a night of its own choice: a season's hours are none of a night's. */
+        Ready anyNight() {
+            Asking.Wish night =
+                    new Asking.Wish(wish.weather(), wish.file(), null, null, wish.hour(), wish.limit(), wish.units());
+            return new Ready(rig, beside, night);
+        }
+
         /** Without findings. */
         CardFacts plainFacts(String told) {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
@@ -66,11 +73,9 @@ final class Nights {
             return CardFacts.of(stacked, wish.units()).in(told);
         }
 
-        /** With every stop among the cautions: no card of such a rig may look fine. */
+        /** With what was found: no card of a rig with a stop may look fine. */
         CardFacts facts(Asking.NightAsked asked, Check check) {
-            List<String> warnings = new ArrayList<>();
-            for (Finding f : check.at(Level.STOP)) warnings.add("STOP: " + f.what() + " " + f.remedy());
-            return plainFacts(asked.told()).warning(warnings);
+            return plainFacts(asked.told()).checked(check);
         }
     }
 
@@ -174,27 +179,36 @@ final class Nights {
         return asking.season(ready.rig(), ready.beside(), ready.wish());
     }
 
-    /** Runs with all the time it takes: the same answer as the verb's. */
+    /** Runs with all the time it takes, and the drills that can forbid a fire: the same answer as the verb's. */
     Ran run(Ready ready) {
-        return run(ready, Hurry.NONE, settled -> {});
-    }
-
-    /** Runs for a hand that drags: from where its last night settled, and in few days. */
-    Ran run(Ready ready, String who, Drags.Wanted wanted) {
-        Hurry hurry = new Hurry(standings.near(who, ready.beside()), DRAGGED_DAYS, wanted::still);
+        Asking.NightAsked asked = night(ready);
         try {
-            return run(ready, hurry, settled -> standings.keep(who, ready.beside(), settled.standing()));
-        } catch (CancellationException e) {
-            throw Refusal.stale();
+            long begun = System.nanoTime();
+            Looked looked = Looked.run(
+                    ready.rig(),
+                    asked.weather(),
+                    asked.ask(),
+                    Given.NOTHING,
+                    night -> night.timed((System.nanoTime() - begun) * 1e-6));
+            Check whole = checks.of(ready);
+            return new Ran(ready, asked, looked.night(), whole != null ? whole : looked.check(), false);
+        } catch (StepFailure | Ledger.LedgerFault e) {
+            throw Refusal.run(e.getMessage());
         }
     }
 
-    private Ran run(Ready ready, Hurry hurry, Consumer<NightRun.Settled> told) {
+    /**
+     * Runs for a hand that drags: from where its last night settled, in few days, and by the rules alone, without a drill.
+     *
+     * @param wanted asked every day: where no one waits for it any more, it ends as stale
+     */
+    Ran run(Ready ready, String who, Drags.Wanted wanted) {
+        Hurry hurry = new Hurry(standings.near(who, ready.beside()), DRAGGED_DAYS, wanted::still);
         Asking.NightAsked asked = night(ready);
         try {
             long begun = System.nanoTime();
             NightRun.Settled settled = NightRun.settled(ready.rig(), asked.weather(), asked.ask(), hurry);
-            told.accept(settled);
+            standings.keep(who, ready.beside(), settled.standing());
             if (!hurry.goOn().getAsBoolean()) throw Refusal.stale();
             String start = NightRun.startWords(asked.weather());
             Night night = NightRun.record(settled.simulation(), asked.weather(), asked.ask(), start);
@@ -202,6 +216,8 @@ final class Nights {
             Check whole = checks.of(ready);
             Check check = whole != null ? whole : Check.of(ready.rig(), night, List.of());
             return new Ran(ready, asked, night, check, hurry.near() != null);
+        } catch (CancellationException e) {
+            throw Refusal.stale();
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }

@@ -62,7 +62,7 @@ class GuidedStartTest {
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void whoeverAnswersWhateverHasARigThatCanBeRead(UnitSystem units) throws Exception {
-        for (int i = 0; i < 250; i++) {
+        for (int i = 0; i < 150; i++) {
             Map<String, String> answers = answers(random, units);
             String yaml = new GuidedStart(answers, units).yaml();
             assertThat(RigFile.reading("made", yaml).faults())
@@ -96,12 +96,12 @@ class GuidedStartTest {
     @Test
     void noAnswersLeadToARigThatMustNotBeLit() throws Exception {
         List<String> bad = new ArrayList<>();
-        for (int i = 0; i < 24; i++) {
+        for (int i = 0; i < 14; i++) {
             Map<String, String> answers = answers(random, UnitSystem.SI);
             Rig rig = rig(answers, UnitSystem.SI);
             Asking.NightAsked asked = asked(rig);
             Check check;
-            if (i < 3) {
+            if (i < 2) {
                 Drills.Outcome outcome = Drills.run(rig, asked.weather(), asked.ask(), EnumSet.allOf(Fault.class));
                 check = Check.of(rig, outcome.day(), outcome.drills());
             } else {

@@ -7,8 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,22 +21,26 @@ class HostileRequestsTest {
     private static final String NIGHT = "{\"rig\":\"example:saddlery\"}";
 
     @TempDir
-    Path outside;
+    static Path outside;
 
-    private Path folder;
-    private Caller caller;
+    private static Path folder;
+    private static Caller caller;
 
-    @BeforeEach
-    void begin() throws Exception {
+    @BeforeAll
+    static void begin() throws Exception {
         folder = Files.createDirectory(outside.resolve("rigs"));
         Files.writeString(outside.resolve("secret.yaml"), "name: the secret\n");
         caller = new Caller(folder);
     }
 
     @AfterEach
-    void end() {
-        caller.close();
+    void nothingBroke() {
         assertThat(caller.errors()).isEmpty();
+    }
+
+    @AfterAll
+    static void end() {
+        caller.close();
     }
 
     private Caller.Answer with(String header, String value) {
@@ -118,6 +123,7 @@ class HostileRequestsTest {
         Files.createSymbolicLink(folder.resolve("link.yaml"), outside.resolve("secret.yaml"));
         assertThat(caller.get("/api/rigs/link").status()).isEqualTo(404);
         assertThat(caller.get("/api/rigs").text()).doesNotContain("link");
+        Files.delete(folder.resolve("link.yaml"));
     }
 
     @Test

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,22 +20,33 @@ import tools.jackson.databind.JsonNode;
 class RigEditsTest {
 
     @TempDir
-    Path folder;
+    static Path folder;
 
-    private Path file;
-    private Caller caller;
+    private static Path file;
+    private static Caller caller;
 
-    @BeforeEach
-    void begin() throws Exception {
+    @BeforeAll
+    static void begin() {
         file = folder.resolve("shed.yaml");
-        Files.copy(Path.of("../examples/boat-shed.yaml"), file);
         caller = new Caller(folder);
     }
 
+    @BeforeEach
+    void anew() throws Exception {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path old : all.sorted(Comparator.reverseOrder()).toList()) if (!old.equals(folder)) Files.delete(old);
+        }
+        Files.copy(Path.of("../examples/boat-shed.yaml"), file);
+    }
+
     @AfterEach
-    void end() {
-        caller.close();
+    void nothingBroke() {
         assertThat(caller.errors()).isEmpty();
+    }
+
+    @AfterAll
+    static void end() {
+        caller.close();
     }
 
     private JsonNode shed() {

@@ -33,7 +33,8 @@ final class FireRules {
                         + "card. Shut the air, never the water.";
         String basis = "practice: an open lighting door has blown more relief valves than anything else";
         if (boils) {
-            f.mend(
+            f.add(
+                    d.level(),
                     "fire.lighting",
                     "With the air left wide open the water boils " + Telling.span(d.firstBoil())
                             + " later, with the pump running.",
@@ -73,7 +74,8 @@ final class FireRules {
         Drill mild = s.drill(Fault.BACKDRAFT);
         String basis = "EN 13384-1 in spirit: a chimney must draw on the mildest day it is used";
         if (mild != null && mild.draft() < 1) {
-            f.mind(
+            f.add(
+                    mild.level(),
                     "chimney.mild",
                     say("On a still day of 20 °C (68 °F) the cold chimney draws %.1f Pa over coals.", mild.draft()),
                     "Smoke and carbon monoxide come back into the room; with coals there is no smell.",

@@ -5,6 +5,7 @@ import static stokewell.check.Findings.say;
 import stokewell.loop.ExpansionTank;
 import stokewell.loop.Relief;
 import stokewell.matter.Water;
+import stokewell.rig.Contents;
 import stokewell.rig.Safety;
 import stokewell.rig.Store;
 
@@ -133,7 +134,9 @@ final class OutletRules {
         }
         feed(s, f);
         if (s.safety().relief() == null) {
-            f.mind(
+            Drill d = s.drill(Fault.VENT_BLOCKED);
+            f.add(
+                    d != null && d.level().asBadAs(Level.MEND) ? Level.MEND : Level.MIND,
                     "relief.second",
                     "The open vent is the only way out.",
                     "Frozen, scaled or nested in, it is none.",

@@ -3,6 +3,7 @@ package stokewell.check;
 import java.util.List;
 import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
+import stokewell.rig.Contents;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
@@ -57,7 +58,7 @@ record Subject(Rig rig, Night day, List<Drill> drills) {
     }
 
     double head() {
-        return Drills.head(rig);
+        return Pressure.head(rig);
     }
 
     /** Boiling point in the lowest pickup, K. */
