@@ -34,7 +34,7 @@ export const t = {
 
   answer: "Answer", keepAnswer: "Keep", answered: "an open question answered",
   level: { stop: "STOP", mend: "MEND", mind: "MIND", fine: "FINE" },
-  findings: "Findings", remedy: "Do:", noFindings: "Nothing was found. ",
+  findings: "Findings", cautions: "Cautions", remedy: "Do:", noFindings: "Nothing was found. ",
   notChecked: "",
   stopLead: "Do not light a fire on this rig.",
   seeFindings: n => n === 0 ? "All findings" : `See ${some(n, "finding", "findings")}`,
