@@ -10,7 +10,6 @@ import stokewell.network.Plant;
 import stokewell.rig.Rig;
 import stokewell.rig.RigFault;
 import stokewell.run.Given;
-import stokewell.run.Ledger;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
 import stokewell.solve.StepFailure;
@@ -28,7 +27,7 @@ public final class ShopModel implements Response {
      */
     public static final double BIN = 7200;
 
-    private static final double STEP = 300;
+    static final double STEP = 300;
     /** What the sensors begin with is not known everywhere: so long is played but not compared, s. */
     public static final double LEAD = 4 * 3600;
 
@@ -233,12 +232,6 @@ public final class ShopModel implements Response {
         } catch (StepFailure | RigFault | IllegalStateException cannot) {
             return null;
         }
-    }
-
-    /** The energy books of the days as estimated; null where they cannot be run. */
-    public Ledger books(double[] p, Rig turned) {
-        Replay.Played played = play(p, turned, plant -> List.of());
-        return played == null ? null : played.ledger();
     }
 
     /** Makes probes for a plant. */
