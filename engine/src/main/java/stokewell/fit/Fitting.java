@@ -87,7 +87,7 @@ public final class Fitting {
     }
 
     private static List<Fit.Holdout> holdout(ShopModel whole, double[] p, double cut) {
-        double[] predicted = whole.at(p);
+        double[] predicted = whole.predicted(p, cut);
         if (predicted == null) return null;
         Observed o = whole.observed();
         List<Fit.Holdout> all = new ArrayList<>();
