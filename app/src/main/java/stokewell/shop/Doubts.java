@@ -30,7 +30,7 @@ public record Doubts(long step, boolean steady, List<Stretch> gaps, List<Stretch
     private static final double MISSED = 1.8;
     private static final double IRREGULAR = 3;
     private static final double SILENT = 10;
-    private static final long STUCK = 6 * 3600;
+    private static final long STUCK = 12 * 3600;
     private static final int STUCK_READINGS = 12;
     private static final double STUCK_TIMES = 10;
 
@@ -125,7 +125,8 @@ public record Doubts(long step, boolean steady, List<Stretch> gaps, List<Stretch
     }
 
     private static List<Stretch> stuck(SensorKind kind, Readings readings, double gap) {
-        if (kind != SensorKind.TEMPERATURE && kind != SensorKind.HUMIDITY) return List.of();
+        // a damp night holds the humidity at 100 % for as long as it lasts
+        if (kind != SensorKind.TEMPERATURE) return List.of();
         List<Stretch> runs = new ArrayList<>();
         int n = readings.size();
         int from = 0;

@@ -82,8 +82,8 @@ final class ReadingRows {
             }
             known = 0;
             differed = 0;
-            long[] times = all.times();
-            double[] values = all.values();
+            long[] times = all.bareTimes();
+            double[] values = all.bareValues();
             int from = 0;
             while (from < times.length) {
                 long slot = Slots.of(sensor.id(), times[from]);

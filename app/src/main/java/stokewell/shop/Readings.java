@@ -53,6 +53,15 @@ public final class Readings {
         return values.clone();
     }
 
+    /** The array itself, for what stands in this package and only looks. */
+    long[] bareTimes() {
+        return times;
+    }
+
+    double[] bareValues() {
+        return values;
+    }
+
     /** Those from one place to before another. */
     public Readings slice(int from, int to) {
         return new Readings(Arrays.copyOfRange(times, from, to), Arrays.copyOfRange(values, from, to));

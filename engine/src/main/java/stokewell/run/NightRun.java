@@ -57,7 +57,7 @@ public final class NightRun {
     /** Runs from the settled rig with some of it set as a person says it stands. */
     public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
         Simulation sim = settled(rig, weather, ask);
-        String start = startWords(weather, ask);
+        String start = startWords(weather);
         if (!given.nothing()) {
             sim.replace(given.in(sim.plant(), sim.states()));
             start += "; then set as given";
@@ -65,8 +65,37 @@ public final class NightRun {
         return record(sim, weather, ask, start);
     }
 
+    /**
+     * Runs from a rig that has long stood without a fire: nothing is settled, everything stands as given.
+     *
+     * @param given must say all
+     */
+    public static Night cold(Rig rig, Weather weather, Ask ask, Given given) {
+        Plant plant = Compiler.compile(rig, weather);
+        Simulation sim = new Simulation(plant, weather.start().toLocalTime().toSecondOfDay(), ask.tolerance());
+        sim.place(seconds(weather, ask.from()), given.in(plant, plant.network().start()));
+        return record(sim, weather, ask, "cold: no fire for days, everything as given");
+    }
+
     /** A simulation that stands, settled, at the start of the night. */
     public static Simulation settled(Rig rig, Weather weather, Ask ask) {
+        return settled(rig, weather, ask, null).simulation();
+    }
+
+    /**
+     * Settled, and what others may begin from.
+     *
+     * @param simulation stands at the start of the night
+     * @param standing   what the rig settled to
+     */
+    public record Settled(Simulation simulation, Standing standing) {}
+
+    /**
+     * As above, from where a rig that differs little has settled: it takes fewer days, and comes to the same.
+     *
+     * @param near null for none; one of another build is not used
+     */
+    public static Settled settled(Rig rig, Weather weather, Ask ask, Standing near) {
         double from = seconds(weather, ask.from());
         boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
         int days = repeats ? 0 : LIVED_DAYS;
@@ -76,8 +105,10 @@ public final class NightRun {
         double secondOfDay = mean.start().toLocalTime().toSecondOfDay();
         double origin = repeats ? from : seconds(mean, weather.start().plusSeconds(Math.round(lived)));
         Simulation still = new Simulation(settling, secondOfDay, 10 * ask.tolerance());
-        still.place(origin, settling.network().start());
+        boolean known = near != null && near.fits(settling.network());
+        still.place(origin, known ? near.states() : settling.network().start());
         Settle.run(still, origin);
+        Standing standing = Standing.of(still, settling.network());
         Simulation sim;
         if (repeats) {
             sim = new Simulation(Compiler.compile(rig, weather), secondOfDay, ask.tolerance());
@@ -92,7 +123,7 @@ public final class NightRun {
             sim.run(from);
             sim.freshBooks();
         }
-        return sim;
+        return new Settled(sim, standing);
     }
 
     private static Weather meanBefore(Weather weather, double lived) {
@@ -105,7 +136,8 @@ public final class NightRun {
         return weather.meanDay(first, first.plusDays(1));
     }
 
-    private static String startWords(Weather weather, Ask ask) {
+    /** What {@link #settled} comes from, in words. */
+    public static String startWords(Weather weather) {
         boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
         return repeats
                 ? "settled: this day and habit repeated until nothing changes"
