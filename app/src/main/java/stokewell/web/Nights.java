@@ -35,8 +35,12 @@ final class Nights {
     private final WeatherShelf weather;
     private final Asking asking;
 
-    /** Days that a night of a drag may settle in. */
+    /** Days that a night of a drag may settle in; with many hands waiting, fewer: the next night goes on from there. */
     private static final int DRAGGED_DAYS = 6;
+
+    private static final int CROWDED_DAYS = 2;
+    /** Error allowed in a step of a drag's night, K: costs the morning some thousandths of a kelvin. */
+    private static final double DRAGGED_TOLERANCE = 1e-2;
 
     private static final long LONGEST_DAYS = 31;
 
@@ -203,24 +207,31 @@ final class Nights {
      * @param wanted asked every day: where no one waits for it any more, it ends as stale
      */
     Ran run(Ready ready, String who, Drags.Wanted wanted) {
-        Hurry hurry = new Hurry(standings.near(who, ready.beside()), DRAGGED_DAYS, wanted::still);
+        Hurry hurry = new Hurry(
+                standings.near(who, ready.beside()), wanted.crowded() ? CROWDED_DAYS : DRAGGED_DAYS, wanted::still);
         Asking.NightAsked asked = night(ready);
         try {
             long begun = System.nanoTime();
-            NightRun.Settled settled = NightRun.settled(ready.rig(), asked.weather(), asked.ask(), hurry);
+            NightRun.Ask ask = dragged(asked.ask());
+            NightRun.Settled settled = NightRun.settled(ready.rig(), asked.weather(), ask, hurry);
             standings.keep(who, ready.beside(), settled.standing());
             if (!hurry.goOn().getAsBoolean()) throw Refusal.stale();
             String start = NightRun.startWords(asked.weather());
-            Night night = NightRun.record(settled.simulation(), asked.weather(), asked.ask(), start);
+            Night night = NightRun.record(settled.simulation(), asked.weather(), ask, start);
             night = night.timed((System.nanoTime() - begun) * 1e-6);
             Check whole = checks.of(ready);
             Check check = whole != null ? whole : Check.of(ready.rig(), night, List.of());
-            return new Ran(ready, asked, night, check, hurry.near() != null);
+            return new Ran(ready, asked, night, check, true);
         } catch (CancellationException e) {
             throw Refusal.stale();
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }
+    }
+
+    private static NightRun.Ask dragged(NightRun.Ask ask) {
+        return new NightRun.Ask(
+                ask.from(), ask.until(), ask.hour(), ask.evening(), ask.limit(), ask.step(), DRAGGED_TOLERANCE);
     }
 
     /** What the page is told of a night, where it still wants to know. */

@@ -66,7 +66,7 @@ class NightsAndJobsTest {
             Caller.Answer rough = caller.post("/api/night", drag("slow", seq, String.valueOf(100 + 20 * seq)));
             assertThat(rough.status()).isEqualTo(200);
             assertThat(rough.json().path("seq").asInt()).isEqualTo(seq);
-            if (seq > 1) assertThat(rough.json().path("rough").asBoolean()).isTrue();
+            assertThat(rough.json().path("rough").asBoolean()).isTrue();
             Map<String, Object> still = new java.util.HashMap<>(drag("me", seq, String.valueOf(100 + 20 * seq)));
             still.remove("drag");
             Caller.Answer exact = caller.post("/api/night", still);

@@ -229,7 +229,10 @@ final class PageStoryTest {
         System.out.printf(
                 "drag: %d answers painted, median %.0f ms, 95th percentile %.0f ms from the hand's last move; %.0f ms of it the"
                         + " server's (median)%n",
-                taken.size(), median, late, ((Number) page.js(
+                taken.size(),
+                median,
+                late,
+                ((Number) page.js(
                                 "const t = performance.getEntriesByName('stokewell-drag').map(m => m.detail.server ?? 0)"
                                         + ".sort((a, b) => a - b); return t[Math.floor(t.length / 2)]"))
                         .doubleValue());

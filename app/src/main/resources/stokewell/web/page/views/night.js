@@ -17,6 +17,9 @@ import { t } from "../text.js";
 /** The findings once more, for paper alone. */
 const Told = steady(({ answer }) => h(FindingList, { findings: answer.findings || [] }));
 
+/** A stop and the count of findings stand above already. */
+const told = caution => !caution.startsWith("STOP:") && !caution.includes("./stokewell check");
+
 /** What the card warns of too; the sentence on who decides stands at the foot of every view. */
 const Cautions = ({ list }) => h("ul", { class: "cautions", "aria-label": t.cautions }, list.map(c => h("li", {}, c)));
 
@@ -45,8 +48,8 @@ export function Night() {
   return h("div", { class: part ? "bench open" : "bench" },
     h("div", { class: "bench-main" },
       h("p", { class: "verdict" }, answer.verdict || t.verdict(view)),
-      h(Cautions, { list: (answer.card && answer.card.cautions || []).slice(0, -1).filter(c => !c.startsWith("STOP:")) }),
       h(Numbers, { view, ghost, units: unitsInUse() }),
+      h(Cautions, { list: (answer.card && answer.card.cautions || []).slice(0, -1).filter(told) }),
       h("section", { "aria-label": t.drawn.label },
         h(RigDrawing, { view: state.drag ? { ...view, rig: handled(view.rig, state.drag) } : view, sample, chosen: part, open, grip, units: unitsInUse() }),
         h(Scrub, { view, sample, seek }),
