@@ -45,6 +45,7 @@ final class Stokewell implements Runnable {
         Map<String, Supplier<Object>> verbs = new LinkedHashMap<>();
         verbs.put("night", NightVerb::new);
         verbs.put("season", SeasonVerb::new);
+        verbs.put("fit", FitVerb::new);
         verbs.put("check", CheckVerb::new);
         verbs.put("drill", DrillVerb::new);
         verbs.put("sheet", SheetVerb::new);

@@ -47,6 +47,8 @@ public final class FitCoverage {
         List<Spot> spots = List.of(Spot.ROOM, Spot.STORE_TOP, Spot.STORE_BOTTOM, Spot.OUTDOOR);
         List<Knob> knobs = Knob.of(rig);
         Simulation settled = Replay.settled(rig, weather.meanDay(begin, begin.plusDays(days)), true);
+        double spoil = Double.parseDouble(System.getProperty("spoil", "1"));
+        List<Double> ratios = new ArrayList<>();
         int[] held = new int[100];
         int[] count = new int[100];
         double[] told = new double[100];
@@ -71,7 +73,10 @@ public final class FitCoverage {
                     if (t > 600) loads.add(new Replay.Load(t, l.mass() * (0.8 + 0.4 * dice.nextDouble())));
                 }
             }
-            Simulation trueStart = Replay.settled(truth, weather.meanDay(begin, begin.plusDays(days)), false);
+            Simulation trueStart = Replay.settled(
+                    Boolean.getBoolean("priorStart") ? rig : truth,
+                    weather.meanDay(begin, begin.plusDays(days)),
+                    Boolean.getBoolean("easedTruth"));
             Rehearsal.Invented invented = Rehearsal.readings(
                     truth,
                     weather,
@@ -81,7 +86,7 @@ public final class FitCoverage {
                     spots,
                     0,
                     days * 86400.0,
-                    new Rehearsal.Spoilt(0.1, 0.3, 3 * 3600, 0.3, 300, 0.07, seed + run));
+                    new Rehearsal.Spoilt(0.1, 0.3 * spoil, 3 * 3600, 0.3 * spoil, 300, 0.07 * spoil, seed + run));
             long t0 = System.nanoTime();
             ShopModel model = new ShopModel(
                     rig,
@@ -97,6 +102,23 @@ public final class FitCoverage {
                             begin.toLocalTime().toSecondOfDay()),
                     knobs);
             Estimate e = Estimator.of(model, model.observed(), share -> true);
+            if (Boolean.getBoolean("diagnose")) {
+                double[] q = new double[e.value().length];
+                System.arraycopy(factor, 0, q, 0, factor.length);
+                for (double[] w : new double[][] {q, e.value()}) {
+                    double[] f = model.at(w);
+                    for (var c : model.observed().channels()) {
+                        double ss = 0;
+                        for (int i = c.from(); i < c.until(); i++)
+                            ss += Math.pow(model.observed().value()[i] - f[i], 2);
+                        System.out.printf("%s %.3f  ", c.name(), Math.sqrt(ss / (c.until() - c.from())));
+                    }
+                    double prior = 0;
+                    for (int j = 0; j < w.length; j++)
+                        prior += Math.pow(w[j] / model.unknowns().get(j).spread(), 2);
+                    System.out.printf("prior %.2f%n", prior);
+                }
+            }
             seconds += (System.nanoTime() - t0) * 1e-9;
             engineRuns += e.runs();
             names = model.unknowns().stream().map(u -> u.name()).toList();
@@ -118,6 +140,9 @@ public final class FitCoverage {
                 System.out.println(line + " rounds " + e.rounds() + " runs " + e.runs() + " f " + e.freedom() + " "
                         + e.disturbances());
         }
+        ratios.sort(null);
+        System.out.printf(Locale.ROOT, "nine in ten errors are less than %.2f times the half width%n", ratios.get((int)
+                (0.9 * ratios.size())));
         int all = 0;
         int allHeld = 0;
         for (int j = 0; j < names.size(); j++) {

@@ -140,7 +140,8 @@ final class BoilRules {
             f.stop(
                     "control.hand",
                     driven ? "The pump hangs on a hand switch." : "Nothing starts the pump but a hand.",
-                    "It is forgotten once. Whoever then runs to the switch pumps cold water into a boiling coil.",
+                    "It is forgotten once. A flick of the switch does not mend an overheat: it pumps steam-hot water into plastic and cold "
+                            + "water into a boiling coil, and breaks both.",
                     "Let a thermostat on the coil's outlet start it, with no switch that takes it away. And: hot and stopped, do "
                             + "not start.",
                     basis);

@@ -30,6 +30,7 @@ public record Check(List<Finding> findings) {
         if (rig.store() != null) StoreRules.look(s, f);
         FireRules.look(s, f);
         RoomRules.look(s, f);
+        CareRules.look(s, f);
         for (Drill d : s.drills()) answer(d, f);
         List<Finding> sorted =
                 f.list().stream().sorted(Comparator.comparing(Finding::level)).toList();

@@ -19,6 +19,7 @@ final class FireRules {
     static void look(Subject s, Findings f) {
         overFire(s, f);
         offcuts(s, f);
+        wet(s, f);
         draft(s, f);
         tar(s, f);
         sweep(s, f);
@@ -68,6 +69,18 @@ final class FireRules {
                         : say("A whole load with the air open gives the water up to %.1f kW.", d.heat() / 1000),
                 "Burn them as a quarter of a load at most, on top of splits, and stay with it.",
                 "practice; furniture and pallet wood with the flaps shut has filled boiler rooms with steam");
+    }
+
+    private static void wet(Subject s, Findings f) {
+        double w = s.rig().fuel().wetBasis();
+        if (w <= 0.25) return;
+        f.mend(
+                "fuel.wet",
+                say("The wood is %.0f %% water.", 100 * w),
+                "Boiling that water takes only a few percent of the heat; what is lost is a bright fire. It smoulders, and the tar goes "
+                        + "up the chimney.",
+                "Split it, stack it off the ground under a lid for two summers, and burn what rings: below 20 %.",
+                "net heating value of wet wood; practice");
     }
 
     private static void draft(Subject s, Findings f) {

@@ -13,6 +13,9 @@ import stokewell.run.Night;
 /** The loop: does it circulate, where does air stay, is the pump matched, does it cavitate, does it cycle. */
 final class FlowRules {
 
+    /** Backward flow that counts, kg/s. */
+    private static final double BACKWARDS = 8e-4;
+
     private FlowRules() {}
 
     static void look(Subject s, Findings f) {
@@ -20,6 +23,7 @@ final class FlowRules {
         air(s, f);
         ports(s, f);
         checkValve(s, f);
+        reverse(s, f);
         speed(s, f);
         suction(s, f);
         cycles(s, f);
@@ -138,6 +142,28 @@ final class FlowRules {
                             + "way. Try it without power once a year at a small fire.",
                     "buoyancy of 40 K over that height");
         }
+    }
+
+    /** Warm water of the store that goes backwards through a cold pickup at night. */
+    private static void reverse(Subject s, Findings f) {
+        float[] flow = s.day().trace().has("loop flow") ? s.day().trace().column("loop flow") : new float[0];
+        double backwards = 0;
+        int samples = 0;
+        for (float m : flow) {
+            if (m > -BACKWARDS) continue;
+            backwards += m;
+            samples++;
+        }
+        if (samples < 0.1 * flow.length || samples == 0) return;
+        f.mind(
+                "loop.reverse",
+                say(
+                        "The loop runs backwards for %.0f %% of the day, %.0f L/h on average.",
+                        100.0 * samples / flow.length, -3600 * backwards / samples),
+                "The store heats the stove and its chimney, all night, and nobody sees it.",
+                "A heat trap (a loop of pipe that dips) or a flap in the safe direction; never a spring check valve in the only gravity "
+                        + "path. Look in the morning whether the return pipe is warm.",
+                "the run's own flow; thermosyphon practice");
     }
 
     private static void speed(Subject s, Findings f) {

@@ -139,7 +139,8 @@ final class OutletRules {
                     d != null && d.level().asBadAs(Level.MEND) ? Level.MEND : Level.MIND,
                     "relief.second",
                     "The open vent is the only way out.",
-                    "Frozen, scaled or nested in, it is none.",
+                    "Boiling is harmless only while the vent is clear, unfrozen and wide, and there is still water. Frozen, scaled or "
+                            + "nested in, it is none.",
                     "A relief valve of 1.5 bar (20 psi) or less at the stove's hot outlet is a second one, and costs little.",
                     "practice after explosions of frozen coils: relief at the stove itself");
         }

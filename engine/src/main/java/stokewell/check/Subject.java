@@ -34,12 +34,15 @@ record Subject(Rig rig, Night day, List<Drill> drills) {
         return s != null
                 ? s
                 : new Safety.Surroundings(
-                        null, null, null, none, null, none, none, none, none, none, none, null, null, null, null);
+                        null, null, null, none, null, none, none, none, none, none, none, null, null, null, null, null,
+                        null, null);
     }
 
     Safety.Materials materials() {
         Safety.Materials m = rig.safety().materials();
-        return m != null ? m : new Safety.Materials(null, Double.NaN, null, null, Double.NaN, null, null);
+        return m != null
+                ? m
+                : new Safety.Materials(null, Double.NaN, null, null, Double.NaN, null, null, Double.NaN, Double.NaN);
     }
 
     Safety.OpenVent vent() {

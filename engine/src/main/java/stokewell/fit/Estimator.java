@@ -2,7 +2,9 @@ package stokewell.fit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoublePredicate;
@@ -31,7 +33,10 @@ public final class Estimator {
 
     private static final double HUBER = 2.5;
     private static final double SPIKE = 6;
-    private static final int MOST_ROUNDS = 5;
+    private static final int MOST_ROUNDS = 6;
+    /** Rows of channels this near belong together, s. */
+    private static final double TOGETHER = 7200;
+
     private static final double HOPELESS = 1e3;
 
     private final Response response;
@@ -67,17 +72,24 @@ public final class Estimator {
      * @throws CancellationException when it is stopped
      */
     public static Estimate of(Response response, Observed observed, DoublePredicate goOn) {
-        return new Estimator(response, observed, goOn).run();
+        double[] before =
+                response.unknowns().stream().mapToDouble(Unknown::before).toArray();
+        return new Estimator(response, observed, goOn).run(before);
     }
 
-    private Estimate run() {
-        double[] p = unknowns.stream().mapToDouble(Unknown::before).toArray();
+    /** As {@link #of(Response, Observed, DoublePredicate)}, from values that may be near. */
+    public static Estimate of(Response response, Observed observed, double[] start, DoublePredicate goOn) {
+        return new Estimator(response, observed, goOn).run(start);
+    }
+
+    private Estimate run(double[] start) {
+        double[] p = start.clone();
         boolean settled = false;
         int round = 0;
         double[] fitted = null;
         for (; round < MOST_ROUNDS && !settled; round++) {
             done = round / (double) MOST_ROUNDS;
-            double[] next = fit(p, round == 0 ? 6 : 3);
+            double[] next = fit(p, round == 0 ? 8 : 4);
             double furthest = 0;
             for (int j = 0; j < next.length; j++) {
                 furthest = Math.max(
@@ -283,21 +295,15 @@ public final class Estimator {
         }
         RealMatrix covariance =
                 new CholeskyDecomposition(information, 1e-12, 1e-14).getSolver().getInverse();
-        double worth = 0;
-        for (int c = 0; c < disturbances.size(); c++) {
-            Observed.Channel channel = observed.channels().get(c);
-            int count = channel.until() - channel.from();
-            if (count < 2) continue;
-            double step = (observed.time()[channel.until() - 1] - observed.time()[channel.from()]) / (count - 1);
-            worth += disturbances.get(c).worth(count, step);
-        }
+        double worth = worth();
         double used = 0;
         for (int j = 0; j < n; j++) {
             double spread = unknowns.get(j).spread();
             used += Math.max(0, 1 - covariance.getEntry(j, j) / (spread * spread));
         }
         double freedom = Math.max(3, worth - used);
-        RealMatrix honest = covariance.scalarMultiply(Math.min(2, worth / freedom));
+        RealMatrix honest =
+                together(covariance, columns, innovations(fitted)).scalarMultiply(Math.min(2, worth / freedom));
         return new Estimate(
                 List.copyOf(unknowns),
                 p,
@@ -311,5 +317,78 @@ public final class Estimator {
                 rounds,
                 runs.get(),
                 settled);
+    }
+
+    private double[] innovations(double[] fitted) {
+        double[] e = residual(fitted);
+        whiten(e);
+        return e;
+    }
+
+    /** How many independent readings all channels are worth together. */
+    private double worth() {
+        double worth = 0;
+        for (int c = 0; c < disturbances.size(); c++) {
+            Observed.Channel channel = observed.channels().get(c);
+            int count = channel.until() - channel.from();
+            if (count < 2) continue;
+            double step = (observed.time()[channel.until() - 1] - observed.time()[channel.from()]) / (count - 1);
+            worth += disturbances.get(c).worth(count, step);
+        }
+        return worth;
+    }
+
+    /**
+     * The covariance once the channels err together: a heavier load than noted warms room and store alike, and three sensors
+     * that err as one tell less than three. The middle of the sandwich takes the correlation of the channels' innovations at
+     * the same time as it is found (White, Econometrica 50 (1982) 1); no error may shrink by it.
+     */
+    private RealMatrix together(RealMatrix covariance, double[][] columns, double[] e) {
+        int n = columns.length;
+        int channels = observed.channels().size();
+        List<Map<Long, Integer>> places = new ArrayList<>();
+        for (Observed.Channel c : observed.channels()) {
+            Map<Long, Integer> place = new HashMap<>();
+            for (int i = c.from(); i < c.until(); i++) if (!skip[i]) place.put(stretch(i), i);
+            places.add(place);
+        }
+        RealMatrix between = new Array2DRowRealMatrix(n, n);
+        for (int a = 0; a < channels; a++) {
+            for (int b = 0; b < a; b++) {
+                double ab = 0;
+                double aa = 0;
+                double bb = 0;
+                for (Map.Entry<Long, Integer> at : places.get(a).entrySet()) {
+                    Integer other = places.get(b).get(at.getKey());
+                    if (other == null) continue;
+                    ab += e[at.getValue()] * e[other];
+                    aa += e[at.getValue()] * e[at.getValue()];
+                    bb += e[other] * e[other];
+                }
+                double r = aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 0;
+                for (Map.Entry<Long, Integer> at : places.get(a).entrySet()) {
+                    Integer other = places.get(b).get(at.getKey());
+                    if (other == null) continue;
+                    for (int i = 0; i < n; i++) {
+                        for (int j = 0; j < n; j++) {
+                            double both = columns[i][at.getValue()] * columns[j][other]
+                                    + columns[j][at.getValue()] * columns[i][other];
+                            between.addToEntry(i, j, r * both);
+                        }
+                    }
+                }
+            }
+        }
+        RealMatrix wide = covariance.add(covariance.multiply(between).multiply(covariance));
+        RealMatrix scale = new Array2DRowRealMatrix(n, n);
+        for (int j = 0; j < n; j++) {
+            double ratio = wide.getEntry(j, j) / covariance.getEntry(j, j);
+            scale.setEntry(j, j, Math.sqrt(Math.max(1, ratio)));
+        }
+        return scale.multiply(covariance).multiply(scale);
+    }
+
+    private long stretch(int row) {
+        return (long) Math.floor(observed.time()[row] / TOGETHER);
     }
 }

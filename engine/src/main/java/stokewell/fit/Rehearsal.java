@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import stokewell.rig.Rig;
-import stokewell.run.Given;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
 import stokewell.weather.Weather;
@@ -63,10 +62,11 @@ public final class Rehearsal {
             double off = Math.exp(spoilt.weighing() * dice.nextGaussian());
             laid.add(new Replay.Load(l.time(), l.mass() * heat * off));
         }
-        Replay replay = Replay.from(truth, weather, settled, from, Given.NOTHING, 0, Simulation.TOLERANCE, false);
+        Replay replay = Replay.from(truth, weather, settled, from, 0, Simulation.TOLERANCE, false);
         List<Spot> inside = spots.stream().filter(s -> s != Spot.OUTDOOR).toList();
         List<Replay.Probe> probes = ShopModel.probesOf(inside).of(replay.plant());
-        double[][] read = replay.play(laid, probes, until, spoilt.step()).read();
+        double[][] read =
+                replay.play(laid, List.of(), probes, until, spoilt.step()).read();
         Map<Spot, Series> at = new EnumMap<>(Spot.class);
         Map<Spot, Double> offsets = new EnumMap<>(Spot.class);
         for (int s = 0; s < inside.size(); s++) {

@@ -9,8 +9,7 @@ import stokewell.balance.Wiring;
 import stokewell.network.Plant;
 import stokewell.rig.Rig;
 import stokewell.rig.RigFault;
-import stokewell.run.Given;
-import stokewell.run.Ledger;
+import stokewell.rig.Switch;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
 import stokewell.solve.StepFailure;
@@ -28,9 +27,13 @@ public final class ShopModel implements Response {
      */
     public static final double BIN = 7200;
 
-    private static final double STEP = 300;
+    static final double STEP = 300;
     /** What the sensors begin with is not known everywhere: so long is played but not compared, s. */
-    public static final double LEAD = 4 * 3600;
+    public static final double LEAD = 8 * 3600;
+
+    private static final double DAY = 86400;
+    /** Second of the day at which the rig is set to its sensors. */
+    private static final double ANCHOR = 5 * 3600;
 
     private static final double TOLERANCE = 5 * Simulation.TOLERANCE;
     /** More loads than this that nobody noted share one unknown. */
@@ -45,7 +48,8 @@ public final class ShopModel implements Response {
     private final List<Unknown> unknowns = new ArrayList<>();
     private final List<Spot> spots = new ArrayList<>();
     private final Observed observed;
-    private final Given given;
+    private final List<Replay.Anchor> anchors;
+    private final int thermostat;
     private final int unnoted;
     private final int firstUnnoted;
     private final int floor;
@@ -77,6 +81,9 @@ public final class ShopModel implements Response {
         floor = unknowns.size();
         unknowns.add(
                 new Unknown("floor start", "warmth of the floor at the start over the settled one", 0, 2, -8, 8, 1));
+        thermostat = unknowns.size();
+        unknowns.add(new Unknown(
+                "thermostat", "how much warmer the thermostat keeps the room than it says", 0, 0.7, -4, 4, 0.3));
         firstOffset = unknowns.size();
         List<Series> series = new ArrayList<>();
         for (Map.Entry<Spot, Series> e : readings.at().entrySet()) {
@@ -95,7 +102,7 @@ public final class ShopModel implements Response {
                     0));
         }
         observed = observed(series);
-        given = given();
+        anchors = anchors();
     }
 
     private Observed observed(List<Series> series) {
@@ -120,28 +127,59 @@ public final class ShopModel implements Response {
         return new Observed(time, value, channels);
     }
 
-    /** What the sensors say at the start. */
-    private Given given() {
-        double room = first(Spot.ROOM);
-        double top = first(Spot.STORE_TOP);
-        double bottom = first(Spot.STORE_BOTTOM);
-        double middle = first(Spot.STORE_MIDDLE);
-        int[] layers = settled.plant().store();
-        if (layers.length == 0) return new Given(room, Double.NaN, Double.NaN, Double.NaN);
-        double[] x = settled.columns();
-        double usual = Math.max(0, x[layers[0]] - x[layers[layers.length - 1]]);
-        if (Double.isNaN(top) && !Double.isNaN(middle)) top = middle + 0.5 * usual;
-        if (Double.isNaN(bottom) && !Double.isNaN(middle)) bottom = middle - 0.5 * usual;
-        if (Double.isNaN(top) && !Double.isNaN(bottom)) top = bottom + usual;
-        if (!Double.isNaN(top) && Double.isNaN(bottom)) bottom = top - usual;
-        return new Given(room, top, bottom, Double.NaN);
+    /** Where the rig is set to its sensors: at the start, then every day before the fire is lit. */
+    private List<Replay.Anchor> anchors() {
+        List<Replay.Anchor> all = new ArrayList<>();
+        double first = readings.from();
+        double origin = weather.start().toLocalTime().toSecondOfDay();
+        all.add(anchor(first + 1));
+        double day = Math.floor((origin + first) / DAY) * DAY - origin;
+        for (double t = day + ANCHOR; t < readings.until(); t += DAY) {
+            if (t > first + LEAD) all.add(anchor(t));
+        }
+        return List.copyOf(all);
     }
 
-    private double first(Spot spot) {
+    private Replay.Anchor anchor(double t) {
+        int layers = settled.plant().store().length;
+        double room = about(Spot.ROOM, t);
+        double top = about(Spot.STORE_TOP, t);
+        double middle = about(Spot.STORE_MIDDLE, t);
+        double bottom = about(Spot.STORE_BOTTOM, t);
+        int high = topLayer(layers);
+        int low = bottomLayer(layers);
+        if (Double.isNaN(top)) {
+            top = middle;
+            high = layers / 2;
+        }
+        if (Double.isNaN(bottom)) {
+            bottom = middle;
+            low = layers / 2;
+        }
+        if (Double.isNaN(top)) {
+            top = bottom;
+            high = low;
+        }
+        if (Double.isNaN(bottom)) {
+            bottom = top;
+            low = high;
+        }
+        return new Replay.Anchor(t, room, top, high, bottom, low);
+    }
+
+    /** The middle of what a sensor said within half an hour; NaN where it said nothing. */
+    private double about(Spot spot, double t) {
         Series s = readings.of(spot);
-        if (s == null || s.size() == 0) return Double.NaN;
-        Series begin = s.between(readings.from(), readings.from() + 1800);
-        return begin.size() == 0 ? Double.NaN : begin.quantile(0.5);
+        return s == null ? Double.NaN : s.between(t - 1800, t + 1800).quantile(0.5);
+    }
+
+    // a sensor in a well stands a tenth of the height off the end: common practice, no source
+    private static int topLayer(int layers) {
+        return (int) Math.floor(0.1 * layers);
+    }
+
+    private static int bottomLayer(int layers) {
+        return layers - 1 - topLayer(layers);
     }
 
     @Override
@@ -173,7 +211,18 @@ public final class ShopModel implements Response {
     public Rig rig(double[] p) {
         Rig turned = rig;
         for (int j = 0; j < knobs.size(); j++) turned = knobs.get(j).turned(turned, Math.exp(p[j]));
-        return turned;
+        return Altered.of(
+                turned,
+                "switches",
+                (List<Switch> all) ->
+                        all.stream().map(w -> shifted(w, p[thermostat])).toList());
+    }
+
+    private static Switch shifted(Switch s, double by) {
+        boolean room = s.thermostat() != null && s.thermostat().sensor().at() == Switch.Spot.ROOM;
+        if (!room || by == 0) return s;
+        return Altered.of(
+                s, "thermostat", (Switch.Thermostat t) -> new Switch.Thermostat(t.sensor(), t.on() + by, t.off() + by));
     }
 
     /** The loads with their weights as estimated. */
@@ -195,17 +244,30 @@ public final class ShopModel implements Response {
 
     @Override
     public double[] at(double[] p) {
-        Replay.Played played = play(p, rig(p), probesOf(spots));
+        return at(p, anchors);
+    }
+
+    /** As {@link #at(double[])}, never set to the sensors after a time: what a prediction from there would have been. */
+    double[] predicted(double[] p, double after) {
+        return at(p, anchors.stream().filter(a -> a.time() <= after).toList());
+    }
+
+    private double[] at(double[] p, List<Replay.Anchor> some) {
+        Replay.Played played = play(p, rig(p), some, probesOf(spots), readings.until());
         if (played == null) return null;
         double[] out = new double[observed.rows()];
+        int reach = (int) Math.round(0.5 * BIN / STEP) - 1;
         for (int c = 0; c < spots.size(); c++) {
             Observed.Channel channel = observed.channels().get(c);
             double[] read = played.read()[c];
             double offset = p[firstOffset + c];
             for (int i = channel.from(); i < channel.until(); i++) {
-                double place = (observed.time()[i] - readings.from()) / STEP;
-                int a = (int) Math.min(read.length - 2.0, Math.max(0, Math.floor(place)));
-                out[i] = read[a] + (place - a) * (read[a + 1] - read[a]) + offset;
+                int middle = (int) Math.round((observed.time()[i] - readings.from()) / STEP);
+                int a = Math.max(0, middle - reach);
+                int b = Math.min(read.length - 1, middle + reach);
+                double sum = 0;
+                for (int k = a; k <= b; k++) sum += read[k];
+                out[i] = sum / Math.max(1, b - a + 1) + offset;
             }
         }
         return out;
@@ -220,25 +282,18 @@ public final class ShopModel implements Response {
         return one;
     }
 
-    /** Plays a rig through the days; null where the engine cannot run it. */
-    public Replay.Played play(double[] p, Rig turned, Probes probes) {
-        return play(p, turned, probes, readings.until());
+    /** Plays a rig through the days with nothing but its start given; null where the engine cannot run it. */
+    public Replay.Played play(double[] p, Rig turned, Probes probes, double until) {
+        return play(p, turned, anchors.subList(0, 1), probes, until);
     }
 
-    /** As {@link #play(double[], Rig, Probes)}, to another end. */
-    public Replay.Played play(double[] p, Rig turned, Probes probes, double until) {
+    private Replay.Played play(double[] p, Rig turned, List<Replay.Anchor> some, Probes probes, double until) {
         try {
-            Replay replay = Replay.from(turned, weather, settled, readings.from(), given, p[floor], TOLERANCE, true);
-            return replay.play(loads(p), probes.of(replay.plant()), until, STEP);
+            Replay replay = Replay.from(turned, weather, settled, readings.from(), p[floor], TOLERANCE, true);
+            return replay.play(loads(p), some, probes.of(replay.plant()), until, STEP);
         } catch (StepFailure | RigFault | IllegalStateException cannot) {
             return null;
         }
-    }
-
-    /** The energy books of the days as estimated; null where they cannot be run. */
-    public Ledger books(double[] p, Rig turned) {
-        Replay.Played played = play(p, turned, plant -> List.of());
-        return played == null ? null : played.ledger();
     }
 
     /** Makes probes for a plant. */
@@ -255,10 +310,9 @@ public final class ShopModel implements Response {
         int[] store = plant.store();
         return switch (spot) {
             case ROOM -> single(spot, plant.room());
-            // a sensor in a well stands a tenth of the height off the end: common practice, no source
-            case STORE_TOP -> single(spot, store[(int) Math.floor(0.1 * store.length)]);
+            case STORE_TOP -> single(spot, store[topLayer(store.length)]);
             case STORE_MIDDLE -> middle(spot, store);
-            case STORE_BOTTOM -> single(spot, store[store.length - 1 - (int) Math.floor(0.1 * store.length)]);
+            case STORE_BOTTOM -> single(spot, store[bottomLayer(store.length)]);
             case FLOW -> single(spot, state(plant, "supply pipe"));
             case RETURN -> single(spot, state(plant, "return pipe"));
             case SLAB -> single(spot, state(plant, "floor slab"));

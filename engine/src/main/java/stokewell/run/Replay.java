@@ -32,6 +32,33 @@ public final class Replay {
         }
     }
 
+    /**
+     * A moment at which the rig is set to what its sensors say, so that errors do not pile up from day to day: the air and
+     * what stands in it, and the store, whose layers are shifted along a straight line between the two sensors.
+     *
+     * @param room   K; NaN to leave it
+     * @param top    K at layer {@code topLayer}; NaN to leave the store
+     * @param bottom K at layer {@code bottomLayer}
+     */
+    public record Anchor(double time, double room, double top, int topLayer, double bottom, int bottomLayer) {
+
+        void set(Plant plant, double[] y) {
+            if (!Double.isNaN(room)) {
+                double off = room - y[Plant.state(plant.room())];
+                y[Plant.state(plant.room())] += off;
+                y[Plant.state(plant.contents())] += off;
+            }
+            if (Double.isNaN(top) || plant.store().length == 0) return;
+            double high = top - y[Plant.state(plant.store()[topLayer])];
+            double low = bottom - y[Plant.state(plant.store()[bottomLayer])];
+            for (int i = 0; i < plant.store().length; i++) {
+                double along = topLayer == bottomLayer ? 0 : (i - topLayer) / (double) (bottomLayer - topLayer);
+                double share = Math.max(0, Math.min(1, along));
+                y[Plant.state(plant.store()[i])] += high + share * (low - high);
+            }
+        }
+    }
+
     /** Where the replay stood when it ended and what it read on the way. */
     public record Played(double[][] read, double wood, Ledger ledger) {}
 
@@ -63,27 +90,19 @@ public final class Replay {
      *
      * @param settled   the same rig, its settings as they may, settled
      * @param from      s on the weather's clock
-     * @param given     what the sensors say at that moment
      * @param floor     how much warmer floor and ground are than settled, K
      * @param tolerance error allowed in a temperature in one step, K
      * @param eased     as it was settled
      */
     public static Replay from(
-            Rig rig,
-            Weather weather,
-            Simulation settled,
-            double from,
-            Given given,
-            double floor,
-            double tolerance,
-            boolean eased) {
+            Rig rig, Weather weather, Simulation settled, double from, double floor, double tolerance, boolean eased) {
         Rig noted =
                 rig.fired(new Habit.Clock(List.of(), Double.NaN), rig.stove().air());
         Simulation sim = new Simulation(
                 compiled(noted, weather, eased), weather.start().toLocalTime().toSecondOfDay(), tolerance);
         sim.take(settled, from);
         Plant plant = sim.plant();
-        double[] y = given.in(plant, sim.states());
+        double[] y = sim.states().clone();
         List<Wiring.State> states = plant.network().wiring().states();
         for (int i = 0; i < y.length; i++) {
             String name = states.get(i).name();
@@ -111,22 +130,37 @@ public final class Replay {
     /**
      * Plays.
      *
-     * @param loads in the order of their times
+     * @param loads   in the order of their times
+     * @param anchors in the order of their times; the books are those since the last one
      * @param step  from one reading to the next, s; the first is at the start
      * @return for every probe its readings
      */
-    public Played play(List<Load> loads, List<Probe> probes, double until, double step) {
+    public Played play(List<Load> loads, List<Anchor> anchors, List<Probe> probes, double until, double step) {
         int count = (int) Math.floor((until - sim.time()) / step + 1e-9) + 1;
         double[][] read = new double[probes.size()][count];
         Reader reader = new Reader(sim, probes, read, step);
         sim.watch(reader::step);
+        int next = 0;
         for (Load load : loads) {
             if (load.time() < sim.time() - 1e-6 || load.time() >= until) continue;
+            next = anchored(anchors, next, load.time());
             sim.run(load.time());
             if (load.mass() > 0) sim.lay(load.mass());
         }
+        anchored(anchors, next, until);
         sim.run(until);
         return new Played(read, sim.wood(), sim.ledger());
+    }
+
+    private int anchored(List<Anchor> anchors, int first, double until) {
+        int next = first;
+        for (; next < anchors.size() && anchors.get(next).time() <= until; next++) {
+            Anchor anchor = anchors.get(next);
+            if (anchor.time() < sim.time() - 1e-6) continue;
+            sim.run(anchor.time());
+            sim.intervene(y -> anchor.set(sim.plant(), y));
+        }
+        return next;
     }
 
     /** Reads the probes at even times. */

@@ -34,19 +34,19 @@ export const t = {
 
   answer: "Answer", keepAnswer: "Keep", answered: "an open question answered",
   level: { stop: "STOP", mend: "MEND", mind: "MIND", fine: "FINE" },
-  findings: "Findings", remedy: "Do:", noFindings: "Nothing was found. ",
+  findings: "Findings", cautions: "Cautions", remedy: "Do:", noFindings: "Nothing was found. ",
   notChecked: "",
   stopLead: "Do not light a fire on this rig.",
   seeFindings: n => n === 0 ? "All findings" : `See ${some(n, "finding", "findings")}`,
   safeNote: "What the check has to say about this rig and this night, worst first. Open questions are findings too: what is not known is not fine.",
   drillsTitle: "If something fails at the worst moment",
   drillsNote: "Each drill runs the night again from its worst hour with one thing broken: no power, a shut valve, a stuck damper …",
-  drillsRun: "Run the drills", drillsAgain: "Run the drills again",
-  drill: { boilsIn: m => `boils in ${m}`, never: "does not boil", hottest: "hottest water", steam: "steam", relief: "relief needed / fitted", pressure: "pressure", bursts: "BURSTS", freezes: "freezes after", coldest: "coldest room" },
+  drillsRun: "Run the drills", drillsAgain: "Run the drills again", seeDrills: "See the drills below",
+  drill: { boilsIn: m => `boils in ${m}`, never: "does not boil", hottest: "hottest water", steam: "steam", lost: "water lost", bare: "metal bare after", pressure: "pressure", bursts: "BURSTS", freezes: "freezes after", coldest: "coldest room" },
 
   part: {
     stove: "Stove", flue: "Chimney", store: "Store", loop: "Loop", supply: "Hot pipe", back: "Cool pipe", pump: "Pump", header: "Open header",
-    room: "Room", walls: "Walls", roof: "Roof", floor: "Floor", window: "Window", door: "Door", weather: "Outdoors", emitters: "Emitter", pickups: "Pickup",
+    room: "Room", walls: "Walls", roof: "Roof", floor: "Floor", window: "Window", door: "Door", weather: "Outdoors", safety: "Safety answers", emitters: "Emitter", pickups: "Pickup",
   },
   said: {
     stove: (c, p) => `Stove: body ${c}, fire ${p}`, flue: c => `Chimney: ${c} at the top`, store: (a, b) => `Store: ${a} at the top, ${b} at the base`,
@@ -63,6 +63,7 @@ export const t = {
   play: "Play the night", pause: "Pause", hourOfNight: "Hour of the night",
   pin: n => n ? "Pin this one too" : "Pin this night", pinned: n => `Pinned. ${some(n, "night is", "nights are")} kept side by side.`, seePins: "Compare side by side",
   asFiled: "as filed", dropGhost: "Clear the last answer",
+  allParts: "All parts …",
   addPart: "Put in a part …",
   add: { airTubes: "Air tubes with a fan", fanCoil: "Fan coil", radiator: "Radiator", floorLoop: "Floor loop", pump: "Pump", checkValve: "Check valve", box: "Water box on the stove", coil: "Coil in the store", window: "Window", door: "Door", load: "One more load of wood" },
   added: name => name + " put in", removed: name => name + " taken out", remove: name => "Take out: " + name,
@@ -71,6 +72,7 @@ export const t = {
   /** Keys whose own name says too little to a person. */
   key: { loads: "load", at: "hour", mass: "weight", opens: "opening", lasting: "open for", u: "heat loss (U)", at50Pa: "air changes at 50 Pa", areaFactor: "area factor", lowLimit: "low limit:", highLimit: "high limit:",
     thermostat: "thermostat:", differential: "differential:", sensor: "sensor", bore: "bore", airLeak: "air leak when shut", skipAbove: "skip when store is above", on: "on at", off: "off at", nodes: "layers reckoned", of: "of pickup", sunShare: "sun let in", hearth: "fire sees", realLoss: "real loss over reckoned" },
+  sitsAt: "sits at",
   shape: "shape", shapes: { round: "round, standing", square: "square", lying: "round, lying" },
 
   verdict: view => {
@@ -92,7 +94,7 @@ export const t = {
     boilAt: (where, clock) => `${where}, ${clock}`, wood: "Wood", loads: n => `in ${some(n, "load", "loads")}`,
   },
   nightTitle: "The night, hour by hour",
-  nightNote: told => (told ? told + ". " : "") + "Drag over the curves to move through the night.",
+  nightNote: told => told ? told + "." : "", nightHint: "Drag over the curves to move through the night.",
   ghostNote: "Dashed: the answer before the last change.",
   chartLabel: view => `Curves of the night: room ${degrees(view.numbers.morningRoom)} at ${clockAt(view, view.numbers.morningTime)}, lowest ${degrees(view.numbers.lowestRoom)} at ${clockAt(view, view.numbers.lowestTime)}, limit ${degrees(view.numbers.limit, 0)}. The same is in the table by the hour below.`,
   curve: {
@@ -117,6 +119,7 @@ export const t = {
 
   winterNote: "Every day from autumn to spring in the weather of the rig, with the stove fired as told. Some minutes; months appear as they are done.",
   winterRun: "Run the winter", winterAgain: "Run it again", winterOld: "The rig has changed since this was run.",
+  weatherFor: "In which weather", weatherOwn: "as the rig file names it", weatherNeeds: "A winter needs a file of hours. Choose one above, or put one (CSV) into the folder's weather folder.",
   winter: {
     wood: "Wood", below: c => c ? `Hours below ${c}` : "Hours below the limit", coldMornings: "Mornings below the limit", of: n => `of ${n}`, months: "Month by month", monthsLabel: "Wood by month, as in the table below",
     month: m => { const k = Number(String(m).slice(-2)); return k >= 1 && k <= 12 ? MONTHS[k - 1] : String(m); }, monthHead: "month", mean: "mean room", meanOut: "mean outdoors", hoursBelow: "hours below",
@@ -128,12 +131,12 @@ export const t = {
   noPins: "Nothing is pinned yet. Pin a night, change something, pin again: here they stand side by side.",
   sideNote: "Same weather, same hours. The better of each row is underlined.",
   onTheBench: "On the bench now", takePin: "Take this one", drop: "Drop", unpin: name => "Drop " + name,
-  side: { safe: "worst finding", curves: "room and store top", morning: "room in the morning", lowest: "lowest room", store: "store in the morning", boil: "margin to boiling", wood: "wood", intoWater: "of the fire into water", hours: "hours above the limit", best: "(better)" },
+  side: { safe: "worst finding", curves: "room and store top", morning: "room in the morning", lowest: "lowest room", store: "store in the morning", boil: "margin to boiling", wood: "wood", intoWater: "of the fire into water", hours: "hours above the limit", best: "(better)", minds: n => `and ${n} to mind` },
 
   homeLead: "Draw the rig, drag a size, watch the night change.",
   startButton: "Start with nothing", startNote: "Some ten questions, then the first night.",
   ownRigs: "Your rigs", examples: "Examples", examplesNote: "Invented places. Open one and change it: the first change makes a copy of your own.",
-  startLead: n => `${n} questions. What you leave as it is stands as an ordinary case; everything can be changed on the drawing afterwards.`, startGo: "Run the first night", like: how => `Such as ${how}.`,
+  startLead: n => `${n} questions. What you leave as it is stands as an ordinary case; everything can be changed on the drawing afterwards.`, startGo: "Run the first night", like: how => `Anything ${how}.`,
   faults: n => some(n, "fault in the file", "faults in the file"), line: n => `Line ${n}:`,
 
   stopGoesAlong: "This rig has a STOP: every file says so.",

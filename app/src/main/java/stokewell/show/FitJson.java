@@ -1,0 +1,117 @@
+package stokewell.show;
+
+import java.io.Writer;
+import java.util.Locale;
+import stokewell.fit.Figure;
+import stokewell.fit.Fit;
+import stokewell.fit.Learnt;
+import stokewell.fit.Placing;
+
+/** A fit for programs: units and nulls as in {@link NightJson}. */
+public final class FitJson {
+
+    private FitJson() {}
+
+    /** Writes, and leaves the writer open. */
+    public static void write(Fit fit, Placing placing, Writer out) {
+        try (Keyed json = new Keyed(out)) {
+            json.text("rig", fit.filed().name());
+            json.time("from", fit.at(fit.from())).time("until", fit.at(fit.until()));
+            json.text("settled", Boolean.toString(fit.estimate().settled()));
+            json.count("engineRuns", fit.estimate().runs());
+            json.list("factors");
+            for (Fit.Factor f : fit.factors()) {
+                json.item()
+                        .text("name", f.knob().name().toLowerCase(Locale.ROOT))
+                        .text("says", f.knob().words);
+                json.number("factor", f.factor(), 4).number("low", f.low(), 4).number("high", f.high(), 4);
+                json.text("told", FitWords.told(f)).text("keys", f.knob().keys).shut();
+            }
+            json.done();
+            json.list("confused");
+            for (Fit.Confused c : fit.confused()) {
+                json.item().text("one", c.one().name()).text("other", c.other().name());
+                json.number("correlation", c.correlation(), 3).shut();
+            }
+            json.done();
+            learnt(json, fit.learnt());
+            json.list("sensors");
+            for (int i = 0; i < placing.names().size(); i++) {
+                json.item()
+                        .text("name", placing.names().get(i))
+                        .text("place", placing.spots().get(i).words);
+                json.text("why", placing.why().get(i)).shut();
+            }
+            json.done();
+            json.list("traces");
+            for (Fit.Trace t : fit.traces()) {
+                json.item()
+                        .text("place", t.spot().words)
+                        .number("rmsK", t.rms(), 4)
+                        .number("within90", t.within(), 4);
+                json.number("offsetK", t.offset(), 4)
+                        .number("slowK", t.disturbance().slow(), 4);
+                json.number("memoryHours", t.disturbance().memory() / 3600, 3).shut();
+            }
+            json.done();
+            json.list("holdout");
+            if (fit.holdout() != null) {
+                for (Fit.Holdout h : fit.holdout()) {
+                    json.item().text("place", h.spot().words).number("hours", h.hours(), 1);
+                    json.number("rmsK", h.rms(), 4)
+                            .number("dayBeforeK", h.persistence(), 4)
+                            .shut();
+                }
+            }
+            json.done();
+            json.list("loads");
+            for (var b : fit.burns()) {
+                json.item().time("time", fit.at(b.time())).number("kg", b.mass(), 3);
+                json.text("noted", Boolean.toString(b.noted())).shut();
+            }
+            json.done();
+            json.texts("sentences", new FitWords(fit, Measure.plain(stokewell.file.UnitSystem.SI), "+/-").sentences());
+        }
+    }
+
+    private static void learnt(Keyed json, Learnt l) {
+        json.open("learnt");
+        if (l.store() == null) json.nothing("store");
+        else {
+            json.open("store").celsius("waterC", l.store().water());
+            figure(json, "lossW", l.store().power(), 1, 1);
+            figure(json, "baseShare", l.store().base(), 1, 4);
+            json.shut();
+        }
+        if (l.foam() == null) json.nothing("foam");
+        else {
+            json.open("foam")
+                    .text("side", l.foam().side())
+                    .number("mm", 1000 * l.foam().thickness(), 0);
+            figure(json, "lossW", l.foam().power(), 1, 1);
+            figure(json, "morningRoomK", l.foam().room(), 1, 3);
+            figure(json, "morningStoreK", l.foam().water(), 1, 3);
+            json.shut();
+        }
+        if (l.loop() == null) json.nothing("loop");
+        else {
+            json.open("loop").number("filedKgPerS", l.loop().filed(), 5);
+            figure(json, "fittedKgPerS", l.loop().fitted(), 1, 5);
+            json.shut();
+        }
+        json.list("heat");
+        for (Learnt.Cost c : l.costs()) {
+            json.item().text("account", c.account());
+            figure(json, "kWh", c.heat(), 1 / 3.6e6, 3);
+            json.shut();
+        }
+        json.done().shut();
+    }
+
+    private static void figure(Keyed json, String key, Figure f, double scale, int decimals) {
+        json.open(key)
+                .number("value", scale * f.value(), decimals)
+                .number("half90", scale * f.half(), decimals)
+                .shut();
+    }
+}

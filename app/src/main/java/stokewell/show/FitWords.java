@@ -1,0 +1,160 @@
+package stokewell.show;
+
+import java.util.ArrayList;
+import java.util.List;
+import stokewell.fit.Figure;
+import stokewell.fit.Fit;
+import stokewell.fit.Knob;
+import stokewell.fit.Learnt;
+
+/** What a fit says, in sentences with their numbers: never more than the readings hold. */
+final class FitWords {
+
+    private final Fit fit;
+    private final Measure as;
+    private final String plusMinus;
+
+    /** @param plusMinus as the medium can write it */
+    FitWords(Fit fit, Measure as, String plusMinus) {
+        this.fit = fit;
+        this.as = as;
+        this.plusMinus = plusMinus;
+    }
+
+    /** All sentences, the most useful first. */
+    List<String> sentences() {
+        List<String> all = new ArrayList<>();
+        store(all);
+        loop(all);
+        costs(all);
+        wood(all);
+        return all;
+    }
+
+    private void store(List<String> all) {
+        Learnt.StoreLoss s = fit.learnt().store();
+        if (s == null) return;
+        Fit.Factor jacket = fit.factor(Knob.JACKET);
+        boolean known = jacket != null && jacket.told() != Fit.Told.HARDLY;
+        StringBuilder text = new StringBuilder("Your store loses " + watts(s.power()) + " at " + as.hot(s.water()));
+        text.append(", ").append(Numbers.percent(s.base().value())).append(" of it through the base");
+        if (!known) text.append(" - so the rig file says; these readings hardly tell");
+        Learnt.Foam foam = fit.learnt().foam();
+        if (foam != null) {
+            text.append("; ")
+                    .append(as.us() ? "2 in" : "50 mm")
+                    .append(" of foam at its ")
+                    .append(foam.side());
+            text.append(" brings it to ").append(watts(foam.power())).append(" and leaves the store ");
+            text.append(by(foam.water())).append(" warmer and the room ").append(by(foam.room()));
+            text.append(foam.room().value() < 0 ? " colder" : " warmer").append(" in the morning");
+        }
+        all.add(text.append(".").toString());
+    }
+
+    private void loop(List<String> all) {
+        Learnt.LoopFlow l = fit.learnt().loop();
+        Fit.Factor pump = fit.factor(Knob.PUMP);
+        if (l == null || pump == null || pump.told() == Fit.Told.HARDLY) return;
+        double ratio = l.fitted().value() / l.filed();
+        double high = l.fitted().high() / l.filed();
+        double low = l.fitted().low() / l.filed();
+        if (high < 0.85) {
+            all.add("The loop moves " + Numbers.percent(ratio) + " of what the pump should ("
+                    + Numbers.percent(Math.max(0, low)) + " to " + Numbers.percent(high)
+                    + "): look for air, a valve half shut, a full strainer.");
+        } else if (low > 1.15) {
+            all.add("The loop moves " + Numbers.percent(ratio) + " of what the rig file says (" + Numbers.percent(low)
+                    + " to " + Numbers.percent(high) + "): the pump is stronger or the pipes are wider than written.");
+        }
+    }
+
+    private void costs(List<String> all) {
+        Learnt.Cost walls = cost("walls");
+        double doors = 0;
+        double half = 0;
+        for (String name : new String[] {"open doors", "shut doors"}) {
+            Learnt.Cost c = cost(name);
+            if (c == null) continue;
+            doors += c.heat().value();
+            half += c.heat().half();
+        }
+        if (walls != null && doors - half > walls.heat().high()) all.add("The doors cost more than the walls.");
+        double lost = 0;
+        for (Learnt.Cost c : fit.learnt().costs()) lost += Math.max(0, c.heat().value());
+        Learnt.Cost first =
+                fit.learnt().costs().isEmpty() ? null : fit.learnt().costs().get(0);
+        if (first == null || lost <= 0) return;
+        StringBuilder text = new StringBuilder("Of the heat of those days ");
+        int told = 0;
+        for (Learnt.Cost c : fit.learnt().costs()) {
+            if (told == 3 || c.heat().value() < 0.05 * lost) break;
+            text.append(told == 0 ? "" : ", ")
+                    .append(Numbers.percent(c.heat().value() / lost))
+                    .append(" ")
+                    .append(plusMinus);
+            text.append(" ")
+                    .append(Numbers.of(100 * c.heat().half() / lost, 0))
+                    .append(" % went by ")
+                    .append(c.account());
+            told++;
+        }
+        all.add(text.append(".").toString());
+    }
+
+    private Learnt.Cost cost(String account) {
+        for (Learnt.Cost c : fit.learnt().costs()) if (c.account().equals(account)) return c;
+        return null;
+    }
+
+    private void wood(List<String> all) {
+        Fit.Factor wood = fit.factor(Knob.WOOD);
+        if (wood != null && wood.differs() && wood.told() != Fit.Told.HARDLY) {
+            all.add("The wood gives " + Numbers.percent(wood.factor()) + " of the heat that its noted weight should ("
+                    + Numbers.percent(wood.low()) + " to " + Numbers.percent(wood.high()) + ")"
+                    + (wood.factor() < 1
+                            ? ": it is wetter than written, or lighter than noted."
+                            : ": drier, or heavier than noted."));
+        }
+        long free = fit.burns().stream().filter(b -> !b.noted()).count();
+        if (free > 0) {
+            double kg = fit.burns().stream()
+                    .filter(b -> !b.noted())
+                    .mapToDouble(b -> b.mass())
+                    .sum();
+            all.add("The stove shows " + free + (free == 1 ? " load" : " loads") + " that nobody noted, "
+                    + as.mass(kg, 0) + " by what they did.");
+        }
+    }
+
+    private String watts(Figure f) {
+        double scale = as.us() ? 3.412142 : 1;
+        return Numbers.of(scale * f.value(), 0) + " " + plusMinus + " " + Numbers.of(scale * f.half(), 0)
+                + (as.us() ? " Btu/h" : " W");
+    }
+
+    private String by(Figure f) {
+        return Numbers.of(as.differenceNumber(Math.abs(f.value())), 1) + " " + plusMinus + " "
+                + as.difference(f.half(), 1);
+    }
+
+    /** How much was learnt of one number, in a word. */
+    static String told(Fit.Factor f) {
+        return switch (f.told()) {
+            case WELL -> "well";
+            case PARTLY -> "partly";
+            case HARDLY -> "hardly";
+        };
+    }
+
+    /** Pairs that cannot be told apart, as one sentence each. */
+    List<String> confused() {
+        List<String> all = new ArrayList<>();
+        for (Fit.Confused c : fit.confused()) {
+            all.add("These readings cannot tell \"" + c.one().name() + "\" from \""
+                    + c.other().name() + "\": more of the one looks like " + (c.correlation() < 0 ? "more" : "less")
+                    + " of the other.");
+        }
+        return all;
+    }
+}

@@ -1,0 +1,47 @@
+package stokewell.fit;
+
+import java.util.List;
+
+/**
+ * What a fitted rig tells a person: losses, flows, what a change would bring, each with its uncertainty. Figures are reckoned
+ * with the fitted rig and with rigs drawn from what the readings leave open.
+ *
+ * @param store what the store loses; null without one
+ * @param foam  what insulation at its worst side would bring; null without a store or where it cannot be run
+ * @param loop  what the loop moves; null without a pump
+ * @param costs where the heat of those days went, largest first, J
+ */
+public record Learnt(StoreLoss store, Foam foam, LoopFlow loop, List<Cost> costs) {
+
+    /**
+     * Loss of the store, all of its water at one temperature.
+     *
+     * @param water K
+     * @param room  K, all else too
+     * @param power W
+     * @param base  share of it that goes through the base
+     */
+    public record StoreLoss(double water, double room, Figure power, Figure base) {}
+
+    /**
+     * Insulation added.
+     *
+     * @param side      base, or jacket and lid
+     * @param thickness added, m
+     * @param power     loss then, W
+     * @param room      gain of the room at the morning's hour, mean over the mornings, K
+     * @param water     gain of the store's mean then, K
+     */
+    public record Foam(String side, double thickness, Figure power, Figure room, Figure water) {}
+
+    /**
+     * Flow of the loop with its pump running in hot water.
+     *
+     * @param filed  by the rig file, kg/s
+     * @param fitted as found
+     */
+    public record LoopFlow(double filed, Figure fitted) {}
+
+    /** One account of the heat books. */
+    public record Cost(String account, Figure heat) {}
+}
