@@ -42,8 +42,15 @@ final class Stoker {
         waitsUntil += seconds;
     }
 
-    /** Takes over another stoker's memory, its clock moved. */
-    void take(Stoker other, double seconds) {
+    /** What a stoker remembers. */
+    record Memory(double waitsUntil, double lastMass, boolean burning) {}
+
+    Memory memory() {
+        return new Memory(waitsUntil, lastMass, burning);
+    }
+
+    /** Takes over a memory, its clock moved. */
+    void take(Memory other, double seconds) {
         waitsUntil = other.waitsUntil + seconds;
         lastMass = other.lastMass;
         burning = other.burning;
