@@ -52,8 +52,8 @@ public final class InventedReadings {
         LocalDateTime begin = LocalDateTime.parse(args[2]);
         int days = Integer.parseInt(args[3]);
         long seed = Long.parseLong(args[4]);
-        Weather weather = Weather.of(
-                WeatherFile.read(Path.of(args[1]), site).hourly(), site, Compiler.surfaces(rig), begin);
+        Weather weather =
+                Weather.of(WeatherFile.read(Path.of(args[1]), site).hourly(), site, Compiler.surfaces(rig), begin);
         Simulation settled = Replay.settled(rig, weather.meanDay(begin, begin.plusDays(days)), false);
         List<Replay.Load> loads = loads(rig, begin, days, new Random(seed));
         Rehearsal.Invented invented = Rehearsal.readings(
