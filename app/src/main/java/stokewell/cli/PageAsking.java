@@ -1,6 +1,7 @@
 package stokewell.cli;
 
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import stokewell.file.QuantityFault;
 import stokewell.file.WeatherFault;
 import stokewell.rig.Rig;
@@ -12,6 +13,8 @@ public final class PageAsking implements Asking {
 
     private static final String HOUR = "7:30";
     private static final String LIMIT = "10 C";
+
+    private final WeatherMemory memory = new WeatherMemory();
 
     @Override
     public NightAsked night(Rig rig, Path beside, Wish wish) {
@@ -37,10 +40,10 @@ public final class PageAsking implements Asking {
         });
     }
 
-    private static WeatherChoice outdoors(Rig rig, Path beside, Wish wish) {
-        if (wish.file() != null) return WeatherChoice.file(wish.file(), rig);
+    private WeatherChoice outdoors(Rig rig, Path beside, Wish wish) {
+        if (wish.file() != null) return WeatherChoice.file(wish.file(), rig, memory);
         if (wish.weather() != null) return WeatherChoice.words(wish.weather().strip(), rig, wish.units());
-        return WeatherChoice.of(null, rig, beside, wish.units());
+        return WeatherChoice.of(null, rig, beside, wish.units(), memory);
     }
 
     private static String hour(Wish wish) {
@@ -63,6 +66,8 @@ public final class PageAsking implements Asking {
             throw Refusal.weather(plain(parts[0]), parts.length > 1 ? plain(parts[1]) : "");
         } catch (QuantityFault e) {
             throw Refusal.request(e.what, e.right);
+        } catch (DateTimeException | ArithmeticException e) {
+            throw Refusal.request("That moment is beyond every calendar.", "Write 15 Jan 8:00, or 36 h.");
         } catch (WeatherFault e) {
             String where = e.row > 0 ? "Row " + e.row + " of " + e.file : e.file;
             throw Refusal.weather(where + ": " + e.what + ".", e.remedy + ".");

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -115,13 +116,21 @@ final class SeasonVerb implements Callable<Integer> {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
             double density =
                     wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
-            tell(season, CardFacts.of(density, units).in(outdoors.told()).checked(check.join()));
+            tell(season, CardFacts.of(density, units).in(outdoors.told()).checked(joined(check)));
             return 0;
         } catch (CancellationException e) {
             if (progress) clear(err);
             err.println(e.getMessage() + "; nothing is told of part of one");
             err.flush();
             return Complaints.STOPPED;
+        }
+    }
+
+    private static Check joined(CompletableFuture<Check> check) {
+        try {
+            return check.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException plain ? plain : e;
         }
     }
 

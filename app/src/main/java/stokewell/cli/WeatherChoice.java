@@ -14,7 +14,6 @@ import java.util.Optional;
 import stokewell.file.Quantity;
 import stokewell.file.QuantityFault;
 import stokewell.file.UnitSystem;
-import stokewell.file.WeatherFault;
 import stokewell.file.WeatherFile;
 import stokewell.network.Compiler;
 import stokewell.rig.Dimension;
@@ -58,6 +57,11 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
      * @param beside the rig file, for a weather file named in it
      */
     static WeatherChoice of(String asked, Rig rig, Path beside, UnitSystem units) {
+        return of(asked, rig, beside, units, WeatherMemory.NONE);
+    }
+
+    /** As above, with files remembered. */
+    static WeatherChoice of(String asked, Rig rig, Path beside, UnitSystem units, WeatherMemory memory) {
         List<Surface> surfaces = Compiler.surfaces(rig);
         Outdoors own = rig.weather();
         if (asked == null) {
@@ -69,11 +73,11 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
                                 + " beside the rig file.",
                         "Mend the name, or give --weather.");
             }
-            return file(file, rig, surfaces);
+            return file(file, rig, surfaces, memory);
         }
         String text = asked.strip();
         Path file = text.toLowerCase(Locale.ROOT).startsWith("snap:") ? null : path(text);
-        return file != null && Files.exists(file) ? file(file, rig, surfaces) : words(text, rig, units);
+        return file != null && Files.exists(file) ? file(file, rig, surfaces, memory) : words(text, rig, units);
     }
 
     /** Makes the weather that words tell: a low and a high, or a cold snap; never that of a file. */
@@ -88,8 +92,8 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
     }
 
     /** Makes the weather that a file holds. */
-    static WeatherChoice file(Path file, Rig rig) {
-        return file(file, rig, Compiler.surfaces(rig));
+    static WeatherChoice file(Path file, Rig rig, WeatherMemory memory) {
+        return file(file, rig, Compiler.surfaces(rig), memory);
     }
 
     private static WeatherChoice plain(DayRange range, Rig rig, List<Surface> surfaces, UnitSystem units) {
@@ -126,15 +130,9 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         return new WeatherChoice(weather, told, last, Optional.empty(), List.of());
     }
 
-    private static WeatherChoice file(Path file, Rig rig, List<Surface> surfaces) {
+    private static WeatherChoice file(Path file, Rig rig, List<Surface> surfaces, WeatherMemory memory) {
         Site home = site(rig.place());
-        WeatherFile.Reading reading;
-        try {
-            // what the file says of its place goes first: its sun belongs to its own clock
-            reading = WeatherFile.read(file);
-        } catch (WeatherFault placeless) {
-            reading = WeatherFile.read(file, home);
-        }
+        WeatherFile.Reading reading = memory.reading(file, home);
         List<String> notes = new ArrayList<>();
         Site site = reading.site().orElse(home);
         double away = distance(site, home);
@@ -145,7 +143,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
             notes.add((note.row() > 0 ? "row " + note.row() + ": " : "") + note.what());
         }
         Hourly hourly = reading.hourly();
-        Weather weather = Weather.of(hourly, site, surfaces);
+        Weather weather = memory.weather(reading, site, surfaces);
         return new WeatherChoice(weather, reading.source(), coldest(hourly), Optional.of(hourly), List.copyOf(notes));
     }
 

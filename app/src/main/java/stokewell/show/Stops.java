@@ -45,7 +45,7 @@ final class Stops {
         if (check == null) return "";
         int mend = check.at(Level.MEND).size();
         int mind = check.at(Level.MIND).size();
-        return "Of this rig itself " + mend + (mend == 1 ? " thing is" : " things are") + " to mend and " + mind
-                + " to mind or to answer: ./stokewell check RIG tells them, and what happens when something fails.";
+        return "Of this rig itself at least " + mend + (mend == 1 ? " thing is" : " things are") + " to mend and "
+                + mind + " to mind or to answer, before any fault is tried: ./stokewell check RIG tells all.";
     }
 }

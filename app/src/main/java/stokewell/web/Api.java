@@ -194,11 +194,13 @@ final class Api implements AutoCloseable {
             });
         });
         routes.post("/api/export/{form}", ctx -> {
-            String form = ctx.pathParam("form");
+            Exports.Form form = Exports.form(ctx.pathParam("form"));
             Nights.Ready ready = nights.ready(Body.of(ctx));
-            Callable<Nights.Ran> run =
-                    () -> nights.run(ready).with(work.checked(ready, null).check());
-            later(ctx, drags.ask(run), (answer, ran) -> Exports.send(answer, form, ran));
+            Callable<Exports.Made> run = () -> {
+                LongWork.Checked checked = work.checked(ready, null);
+                return Exports.make(form, nights.run(ready).with(checked.check()), checked);
+            };
+            later(ctx, drags.ask(run), Exports::send);
         });
     }
 
@@ -209,9 +211,9 @@ final class Api implements AutoCloseable {
         Long seq = drag == null ? null : drag.whole("seq");
         String who = drag == null ? "" : drag.need("who");
         if (who.length() > 64) throw Refusal.request("\"who\" is too long.", "64 signs are enough.");
-        Drags.Work<Map<String, Object>> run = wanted -> Nights.told(nights.run(nights.ready(body), wanted), wanted);
-        CompletableFuture<Map<String, Object>> answer =
-                seq == null ? drags.ask(() -> Nights.told(nights.run(nights.ready(body)))) : drags.ask(who, seq, run);
+        CompletableFuture<Map<String, Object>> answer = seq == null
+                ? drags.ask(() -> Nights.told(nights.run(nights.ready(body))))
+                : drags.ask(who, seq, wanted -> Nights.told(nights.run(nights.ready(body), who, wanted), wanted));
         later(ctx, answer, (to, told) -> {
             told.put("seq", seq);
             told.put("millis", (System.nanoTime() - begun) * 1e-6);

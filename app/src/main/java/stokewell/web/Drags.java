@@ -16,6 +16,9 @@ final class Drags implements AutoCloseable {
     /** What is asked whether to go on. */
     interface Wanted {
         boolean still();
+
+        /** Whether so many wait that each must make do with less. */
+        boolean crowded();
     }
 
     /** Work that stops early where nobody wants its answer any more. */
@@ -38,6 +41,11 @@ final class Drags implements AutoCloseable {
         @Override
         public boolean still() {
             return !answer.isDone();
+        }
+
+        @Override
+        public boolean crowded() {
+            return ready.availablePermits() > threads.length;
         }
 
         void stale() {

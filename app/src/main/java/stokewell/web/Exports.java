@@ -4,45 +4,86 @@ import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import stokewell.check.Finding;
 import stokewell.check.Level;
 import stokewell.file.UnitSystem;
+import stokewell.sheet.SheetFacts;
 import stokewell.show.NightPage;
 import stokewell.show.NightPicture;
+import stokewell.show.Paper;
+import stokewell.show.Sheet;
 import stokewell.show.TraceCsv;
 
-/** A night as a file to keep. A rig with a stop says so in each. */
+/** A night, or the sheet of a rig, as a file to keep. A rig with a stop says so in each: its drills are always run first. */
 final class Exports {
+
+    /** What can be had. */
+    enum Form {
+        HTML("text/html; charset=utf-8"),
+        CSV("text/csv; charset=utf-8"),
+        JSON("application/json; charset=utf-8"),
+        PNG("image/png"),
+        PDF("application/pdf");
+
+        final String type;
+
+        Form(String type) {
+            this.type = type;
+        }
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** A file. */
+    record Made(String name, String type, byte[] bytes) {}
 
     private Exports() {}
 
-    static void send(Context ctx, String form, Nights.Ran ran) throws IOException {
+    static Form form(String word) {
+        for (Form form : Form.values()) if (form.word().equals(word)) return form;
+        String known =
+                String.join(", ", Arrays.stream(Form.values()).map(Form::word).toList());
+        throw Refusal.unknown("There is no such form of export. Known: " + known + ".");
+    }
+
+    static Made make(Form form, Nights.Ran ran, LongWork.Checked checked) throws IOException {
         UnitSystem units = ran.ready().wish().units();
-        String name = RigShelf.slug(ran.night().rig()) + "-night." + form;
-        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"");
-        switch (form) {
-            case "html" ->
-                ctx.contentType("text/html; charset=utf-8")
-                        .result(Body.utf8(NightPage.html(ran.night(), ran.facts(), units)));
-            case "csv" -> ctx.contentType("text/csv; charset=utf-8").result(Body.utf8(csv(ran, units)));
-            case "json" -> {
-                Map<String, Object> all = new LinkedHashMap<>(Nights.told(ran));
-                all.remove("view");
-                Body.answer(ctx, all);
-            }
-            case "png" -> {
-                ByteArrayOutputStream png = new ByteArrayOutputStream();
-                NightPicture.png(ran.night(), ran.facts(), units, png);
-                ctx.contentType("image/png").result(png.toByteArray());
-            }
-            case "pdf" -> {
-                ctx.removeHeader("Content-Disposition");
-                throw Refusal.guarded(501, "missing", "This build has no sheet.", "Print the page, or take html.");
-            }
-            default -> throw Refusal.unknown("There is no such form. Known: html, csv, json, png, pdf.");
-        }
+        String name = RigShelf.slug(ran.night().rig()) + (form == Form.PDF ? "-sheet." : "-night.") + form.word();
+        return new Made(
+                name,
+                form.type,
+                switch (form) {
+                    case HTML -> Body.utf8(NightPage.html(ran.night(), ran.facts(), units));
+                    case CSV -> Body.utf8(csv(ran, units));
+                    case JSON -> Body.JSON.writeValueAsBytes(json(ran));
+                    case PNG -> {
+                        ByteArrayOutputStream png = new ByteArrayOutputStream();
+                        NightPicture.png(ran.night(), ran.facts(), units, png);
+                        yield png.toByteArray();
+                    }
+                    case PDF ->
+                        Sheet.pdf(
+                                SheetFacts.of(ran.ready().rig(), checked.asked().weather(), checked.outcome()),
+                                units,
+                                units == UnitSystem.US ? Paper.LETTER : Paper.A4);
+                });
+    }
+
+    static void send(Context ctx, Made made) {
+        ctx.header("Content-Disposition", "attachment; filename=\"" + made.name + "\"");
+        ctx.contentType(made.type).result(made.bytes);
+    }
+
+    private static Map<String, Object> json(Nights.Ran ran) {
+        Map<String, Object> all = new LinkedHashMap<>(Nights.told(ran));
+        all.remove("view");
+        return all;
     }
 
     /** The table, under a line for each stop: a program that reads it must be told to leave out lines that begin with #. */

@@ -93,7 +93,10 @@ final class HelpList {
         String lying = "store.shape.lying.";
         String grow = "Half as much water again in the store";
         double room = si("room.height") - si("store.elevation") - 0.2;
-        if (values.containsKey(round + "height")) {
+        if (values.containsKey("store.volume")) {
+            double volume = 1.5 * si("store.volume");
+            add("bigger", grow, Help.Effort.DAYS, set("store.volume", volume, Dimension.VOLUME));
+        } else if (values.containsKey(round + "height")) {
             double height = si(round + "height");
             if (1.5 * height <= room) {
                 add(

@@ -59,7 +59,7 @@ final class LongWork {
             all.put("season", new RawValue(told.toString()));
             all.put("told", asked.told());
             all.put("notes", asked.notes());
-            Nights.findings(all, nights.run(ready).check());
+            Nights.findings(all, nights.run(ready.anyNight()).check());
             all.put("millis", (System.nanoTime() - begun) * 1e-6);
             return all;
         } catch (StepFailure | Ledger.LedgerFault e) {
@@ -84,13 +84,13 @@ final class LongWork {
         Map<String, Object> all = new LinkedHashMap<>();
         Drills.Outcome outcome = checked.outcome();
         all.put("drills", outcome.drills().stream().map(d -> told(d, outcome)).toList());
-        all.put("told", checked.told());
+        all.put("told", checked.asked().told());
         Nights.findings(all, checked.check());
         return all;
     }
 
     /** A rig looked at with all its drills run. */
-    record Checked(Drills.Outcome outcome, Check check, String told) {}
+    record Checked(Drills.Outcome outcome, Check check, Asking.NightAsked asked) {}
 
     /** @param job told of each drill; null for none */
     Checked checked(Nights.Ready ready, Job job) {
@@ -114,7 +114,8 @@ final class LongWork {
                                 drill.fault().title());
                     });
             Check check = Check.of(ready.rig(), outcome.day(), outcome.drills());
-            return new Checked(outcome, check, asked.told());
+            nights.checks.keep(ready, check);
+            return new Checked(outcome, check, asked);
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }

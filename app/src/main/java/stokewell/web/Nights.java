@@ -2,11 +2,13 @@ package stokewell.web;
 
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import stokewell.check.Check;
 import stokewell.check.Finding;
 import stokewell.check.Looked;
@@ -16,10 +18,10 @@ import stokewell.file.RigValue;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
+import stokewell.run.Hurry;
 import stokewell.run.Ledger;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
-import stokewell.run.Simulation;
 import stokewell.show.CardFacts;
 import stokewell.show.NightJson;
 import stokewell.show.NightScene;
@@ -32,6 +34,19 @@ final class Nights {
     private final RigFolder folder;
     private final WeatherShelf weather;
     private final Asking asking;
+
+    /** Days that a night of a drag may settle in; with many hands waiting, fewer: the next night goes on from there. */
+    private static final int DRAGGED_DAYS = 6;
+
+    private static final int CROWDED_DAYS = 2;
+    /** Error allowed in a step of a drag's night, K: costs the morning some thousandths of a kelvin. */
+    private static final double DRAGGED_TOLERANCE = 1e-2;
+
+    private static final long LONGEST_DAYS = 31;
+
+    private final Standings standings = new Standings();
+    /** Checks with all drills run, which a night alone cannot see. */
+    final Checks checks = new Checks();
 
     Nights(RigFolder folder, WeatherShelf weather, Asking asking) {
         this.folder = folder;
@@ -46,6 +61,13 @@ final class Nights {
      * @param beside a file in whose folder its weather lies
      */
     record Ready(Rig rig, Path beside, Asking.Wish wish) {
+
+        /** The same for a night of its own choice: a season's hours are none of a night's. */
+        Ready anyNight() {
+            Asking.Wish night =
+                    new Asking.Wish(wish.weather(), wish.file(), null, null, wish.hour(), wish.limit(), wish.units());
+            return new Ready(rig, beside, night);
+        }
 
         /** Without findings. */
         CardFacts plainFacts(String told) {
@@ -131,8 +153,12 @@ final class Nights {
         };
     }
 
-    /** A night that has been run. */
-    record Ran(Ready ready, Asking.NightAsked asked, Night night, Check check) {
+    /**
+     * A night that has been run.
+     *
+     * @param rough whether it was run in a hurry and may be some hundredths of a kelvin off
+     */
+    record Ran(Ready ready, Asking.NightAsked asked, Night night, Check check, boolean rough) {
 
         CardFacts facts() {
             return ready.facts(asked, check);
@@ -140,19 +166,24 @@ final class Nights {
 
         /** The same with more looked at. */
         Ran with(Check other) {
-            return new Ran(ready, asked, night, other);
+            return new Ran(ready, asked, night, other, rough);
         }
     }
 
     Asking.NightAsked night(Ready ready) {
-        return asking.night(ready.rig(), ready.beside(), ready.wish());
+        Asking.NightAsked asked = asking.night(ready.rig(), ready.beside(), ready.wish());
+        if (Duration.between(asked.ask().from(), asked.ask().until()).toDays() > LONGEST_DAYS) {
+            throw Refusal.request(
+                    "A night of more than " + LONGEST_DAYS + " days is none.", "Ask for less, or for a season.");
+        }
+        return asked;
     }
 
     Asking.SeasonAsked season(Ready ready) {
         return asking.season(ready.rig(), ready.beside(), ready.wish());
     }
 
-    /** With the drills that can forbid a fire. */
+    /** Runs with all the time it takes, and the drills that can forbid a fire: the same answer as the verb's. */
     Ran run(Ready ready) {
         Asking.NightAsked asked = night(ready);
         try {
@@ -163,30 +194,44 @@ final class Nights {
                     asked.ask(),
                     Given.NOTHING,
                     night -> night.timed((System.nanoTime() - begun) * 1e-6));
-            return new Ran(ready, asked, looked.night(), looked.check());
+            Check whole = checks.of(ready);
+            return new Ran(ready, asked, looked.night(), whole != null ? whole : looked.check(), false);
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }
     }
 
     /**
-     * While a hand drags: the rules alone, without a drill.
+     * Runs for a hand that drags: from where its last night settled, in few days, and by the rules alone, without a drill.
      *
-     * @param wanted asked between settling and the night: where no one waits for it any more, it ends as stale
+     * @param wanted asked every day: where no one waits for it any more, it ends as stale
      */
-    Ran run(Ready ready, Drags.Wanted wanted) {
+    Ran run(Ready ready, String who, Drags.Wanted wanted) {
+        Hurry hurry = new Hurry(
+                standings.near(who, ready.beside()), wanted.crowded() ? CROWDED_DAYS : DRAGGED_DAYS, wanted::still);
         Asking.NightAsked asked = night(ready);
-        if (!wanted.still()) throw Refusal.stale();
         try {
             long begun = System.nanoTime();
-            Simulation settled = NightRun.settled(ready.rig(), asked.weather(), asked.ask());
-            if (!wanted.still()) throw Refusal.stale();
-            Night night = NightRun.record(settled, asked.weather(), asked.ask(), NightRun.startWords(asked.weather()));
+            NightRun.Ask ask = dragged(asked.ask());
+            NightRun.Settled settled = NightRun.settled(ready.rig(), asked.weather(), ask, hurry);
+            standings.keep(who, ready.beside(), settled.standing());
+            if (!hurry.goOn().getAsBoolean()) throw Refusal.stale();
+            String start = NightRun.startWords(asked.weather());
+            Night night = NightRun.record(settled.simulation(), asked.weather(), ask, start);
             night = night.timed((System.nanoTime() - begun) * 1e-6);
-            return new Ran(ready, asked, night, Check.of(ready.rig(), night, List.of()));
+            Check whole = checks.of(ready);
+            Check check = whole != null ? whole : Check.of(ready.rig(), night, List.of());
+            return new Ran(ready, asked, night, check, true);
+        } catch (CancellationException e) {
+            throw Refusal.stale();
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }
+    }
+
+    private static NightRun.Ask dragged(NightRun.Ask ask) {
+        return new NightRun.Ask(
+                ask.from(), ask.until(), ask.hour(), ask.evening(), ask.limit(), ask.step(), DRAGGED_TOLERANCE);
     }
 
     /** What the page is told of a night, where it still wants to know. */
@@ -201,6 +246,7 @@ final class Nights {
         NightJson.write(ran.night, ran.facts(), card);
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("rig", ran.night.rig());
+        all.put("rough", ran.rough());
         all.put("told", ran.asked.told());
         all.put("card", new RawValue(card.toString()));
         StringWriter scene = new StringWriter(80_000);

@@ -45,7 +45,7 @@ final class Browser implements AutoCloseable {
             "--hide-scrollbars");
 
     final ChromeDriver driver;
-    final Path folder;
+    private Path folder;
     private final StringWriter errors = new StringWriter();
     private WebServer server;
 
@@ -55,15 +55,13 @@ final class Browser implements AutoCloseable {
         ChromeOptions options = new ChromeOptions();
         options.setBinary(program("CHROMIUM", "chromium"));
         options.addArguments(FLAGS);
-        options.setExperimentalOption(
-                "prefs",
-                Map.of("download.default_directory", folder.toString(), "download.prompt_for_download", false));
         ChromeDriverService service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(new File(program("CHROMEDRIVER", "chromedriver")))
                 .usingAnyFreePort()
                 .build();
         driver = new ChromeDriver(service, options);
         wide(1200, 900, false);
+        downloads();
     }
 
     /** @param folder where the rigs lie and downloads go */
@@ -86,6 +84,21 @@ final class Browser implements AutoCloseable {
         server = WebServer.start(
                 new WebServer.Start(folder, null, port, false, UnitSystem.SI, new PrintWriter(errors)),
                 new PageAsking());
+    }
+
+    private void downloads() {
+        driver.executeCdpCommand(
+                "Browser.setDownloadBehavior", Map.of("behavior", "allow", "downloadPath", folder.toString()));
+    }
+
+    /** Another folder and a server of its own, as if nothing had been before. */
+    void anew(Path other) {
+        server.close();
+        folder = other;
+        errors.getBuffer().setLength(0);
+        serve(0);
+        driver.get("about:blank");
+        downloads();
     }
 
     /** Ends the server and starts another on the same port. */
@@ -112,6 +125,12 @@ final class Browser implements AutoCloseable {
     Browser enter() {
         driver.get(server.address());
         return this;
+    }
+
+    /** Goes to a place as a person does who follows a link; loads the page where it is not there yet. */
+    void turnTo(String place) {
+        if (driver.getCurrentUrl().startsWith(origin() + "/")) js("location.hash = '" + place + "'");
+        else at(place);
     }
 
     Browser at(String place) {
@@ -216,7 +235,11 @@ final class Browser implements AutoCloseable {
     }
 
     void control(String letter) {
-        new Actions(driver).keyDown(Keys.CONTROL).sendKeys(letter).keyUp(Keys.CONTROL).perform();
+        new Actions(driver)
+                .keyDown(Keys.CONTROL)
+                .sendKeys(letter)
+                .keyUp(Keys.CONTROL)
+                .perform();
     }
 
     Object js(String script) {

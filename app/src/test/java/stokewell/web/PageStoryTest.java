@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,15 +21,25 @@ final class PageStoryTest {
     @TempDir
     Path folder;
 
-    private Browser page;
+    private static Browser page;
+
+    @BeforeAll
+    static void open(@TempDir Path first) {
+        page = Browser.start(first);
+    }
 
     @BeforeEach
-    void open() {
-        page = Browser.start(folder);
+    void anew() {
+        page.anew(folder);
     }
 
     @AfterEach
-    void close() {
+    void online() {
+        line(false, 0);
+    }
+
+    @AfterAll
+    static void close() {
         page.close();
     }
 
@@ -147,31 +159,28 @@ final class PageStoryTest {
     void aFailedRequestIsToldAndCanBeTriedAgain() throws IOException {
         boatShed();
         page.enter().at("night/boat-shed").settled();
-        offline(true);
+        line(true, 0);
         page.press("Units: SI. Change to US");
         page.says("The server does not answer.");
-        offline(false);
+        line(false, 0);
         page.press("Try again");
         page.until("told no more", () -> !page.has(".notice"));
         page.settled();
         assertThat(page.text(".big")).contains("°F");
     }
 
-    private void offline(boolean off) {
+    private static void line(boolean off, int latency) {
         page.driver.executeCdpCommand("Network.enable", Map.of());
         page.driver.executeCdpCommand(
                 "Network.emulateNetworkConditions",
-                Map.of("offline", off, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+                Map.of("offline", off, "latency", latency, "downloadThroughput", -1, "uploadThroughput", -1));
     }
 
     @Test
     void onASlowLineTheNewestDragWins() throws IOException {
         boatShed();
         page.enter().at("night/boat-shed").settled();
-        page.driver.executeCdpCommand("Network.enable", Map.of());
-        page.driver.executeCdpCommand(
-                "Network.emulateNetworkConditions",
-                Map.of("offline", false, "latency", 300, "downloadThroughput", -1, "uploadThroughput", -1));
+        line(false, 300);
         page.touch("store");
         page.drag("height", 15);
         Object asked = page.js("return String(Number(Number(document.querySelector("
@@ -218,7 +227,14 @@ final class PageStoryTest {
         double median = taken.get(taken.size() / 2).doubleValue();
         double late = taken.get((int) (0.95 * (taken.size() - 1))).doubleValue();
         System.out.printf(
-                "drag: %d answers painted, median %.0f ms, 95th percentile %.0f ms from the hand's last move%n",
-                taken.size(), median, late);
+                "drag: %d answers painted, median %.0f ms, 95th percentile %.0f ms from the hand's last move; %.0f ms of it the"
+                        + " server's (median)%n",
+                taken.size(),
+                median,
+                late,
+                ((Number) page.js(
+                                "const t = performance.getEntriesByName('stokewell-drag').map(m => m.detail.server ?? 0)"
+                                        + ".sort((a, b) => a - b); return t[Math.floor(t.length / 2)]"))
+                        .doubleValue());
     }
 }

@@ -83,7 +83,7 @@ public final class NightRun {
 
     /** A simulation that stands, settled, at the start of the night. */
     public static Simulation settled(Rig rig, Weather weather, Ask ask) {
-        return settled(rig, weather, ask, null).simulation();
+        return settled(rig, weather, ask, Hurry.NONE).simulation();
     }
 
     /**
@@ -91,15 +91,24 @@ public final class NightRun {
      *
      * @param simulation stands at the start of the night
      * @param standing   what the rig settled to
+     * @param days       lived to come there
+     * @param residual   change from day to day that is left, K, greatest over all that holds heat
      */
-    public record Settled(Simulation simulation, Standing standing) {}
+    public record Settled(Simulation simulation, Standing standing, int days, double residual) {
+
+        /** Whether a day repeats itself as exactly as is asked of an answer. */
+        public boolean exact() {
+            return residual < Settle.SETTLED;
+        }
+    }
 
     /**
-     * As above, from where a rig that differs little has settled: it takes fewer days, and comes to the same.
+     * As above, with less time: from where a rig that differs little has settled it takes fewer days and comes to nearly the
+     * same. Where the day never quite repeats itself, what it comes to depends on where it began.
      *
-     * @param near null for none; one of another build is not used
+     * @throws java.util.concurrent.CancellationException where no one waits any more
      */
-    public static Settled settled(Rig rig, Weather weather, Ask ask, Standing near) {
+    public static Settled settled(Rig rig, Weather weather, Ask ask, Hurry hurry) {
         double from = seconds(weather, ask.from());
         boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
         int days = repeats ? 0 : LIVED_DAYS;
@@ -109,9 +118,9 @@ public final class NightRun {
         double secondOfDay = mean.start().toLocalTime().toSecondOfDay();
         double origin = repeats ? from : seconds(mean, weather.start().plusSeconds(Math.round(lived)));
         Simulation still = new Simulation(settling, secondOfDay, 10 * ask.tolerance());
-        boolean known = near != null && near.fits(settling.network());
-        still.place(origin, known ? near.states() : settling.network().start());
-        Settle.run(still, origin);
+        boolean known = hurry.near() != null && hurry.near().fits(settling.network());
+        still.place(origin, known ? hurry.near().states() : settling.network().start());
+        Settle.Found found = Settle.run(still, origin, known ? hurry : new Hurry(null, Settle.MOST, hurry.goOn()));
         Standing standing = Standing.of(still, settling.network());
         Simulation sim;
         if (repeats) {
@@ -127,7 +136,7 @@ public final class NightRun {
             sim.run(from);
             sim.freshBooks();
         }
-        return new Settled(sim, standing);
+        return new Settled(sim, standing, found.days(), found.residual());
     }
 
     private static Weather meanBefore(Weather weather, double lived) {

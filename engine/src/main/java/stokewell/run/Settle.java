@@ -1,5 +1,6 @@
 package stokewell.run;
 
+import java.util.concurrent.CancellationException;
 import stokewell.balance.Wiring;
 import stokewell.network.Network;
 
@@ -18,7 +19,7 @@ final class Settle {
     static final double SETTLED = 0.004;
 
     private static final int DEPTH = 6;
-    private static final int MOST = 40;
+    static final int MOST = 40;
     private static final double COLDEST = 213;
     private static final double HOTTEST = 420;
 
@@ -27,18 +28,19 @@ final class Settle {
 
     private Settle() {}
 
+    /** Settles with all the time it takes. */
+    static Found run(Simulation sim, double from) {
+        return run(sim, from, Hurry.NONE);
+    }
+
     /**
      * Settles a simulation placed at time t, t = start of the repeated day. Leaves it there.
      *
-     * @param from start of the day on the run's clock, s
+     * @param from  start of the day on the run's clock, s
+     * @param hurry how many days it may take, and whether anyone still waits
+     * @throws CancellationException where no one waits any more
      */
-    static Found run(Simulation sim, double from) {
-        Found f0 = run0(sim, from);
-        System.setProperty("settle.days", "" + f0.days());
-        return f0;
-    }
-
-    static Found run0(Simulation sim, double from) {
+    static Found run(Simulation sim, double from, Hurry hurry) {
         Network network = sim.plant().network();
         int n = network.size();
         int heat = 0;
@@ -54,7 +56,8 @@ final class Settle {
         double bestResidual = Double.POSITIVE_INFINITY;
         int held = 0;
         int days = 0;
-        while (days < MOST) {
+        while (days < hurry.mostDays()) {
+            if (!hurry.goOn().getAsBoolean()) throw new CancellationException("no one waits for this any more");
             double[] before = sim.states().clone();
             sim.run(from + DayClock.DAY);
             sim.rewind(from);

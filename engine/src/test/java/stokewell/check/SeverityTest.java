@@ -72,6 +72,20 @@ class SeverityTest {
     }
 
     @Test
+    void drillsThatRunSideBySideComeToTheSameEveryTime() {
+        List<Drill> once = Sound.run(Sound.pumped(), EnumSet.allOf(Fault.class)).drills();
+        List<Drill> again =
+                Sound.run(Sound.pumped(), EnumSet.allOf(Fault.class)).drills();
+        for (int i = 0; i < once.size(); i++) {
+            assertThat(again.get(i).sentence()).isEqualTo(once.get(i).sentence());
+            assertThat(again.get(i).boils()).isEqualTo(once.get(i).boils());
+            assertThat(again.get(i).heat()).isEqualTo(once.get(i).heat());
+            assertThat(again.get(i).course().water())
+                    .isEqualTo(once.get(i).course().water());
+        }
+    }
+
+    @Test
     void whatNobodyHasSaidIsAskedAndNeitherFineNorAStop() {
         Rig unsaid = Sound.safe(Sound.thermosiphon(), "valveToOpen", null);
         Drills.Outcome o = Sound.run(unsaid, EnumSet.of(Fault.VALVE_SHUT));

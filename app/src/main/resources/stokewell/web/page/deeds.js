@@ -74,6 +74,7 @@ export const change = (edits, said) => trying(async () => {
   } catch (e) {
     settle();
     update({ answer: before, before: null });
+    Object.assign(e, { edits, said });
     if (e.status === 422) {
       update({ refusal: { key: edits[0].set || edits[0].add || edits[0].remove, message: e.faults[0] ? `${e.faults[0].what} ${e.faults[0].right}` : `${e.message} ${e.remedy || ""}` } });
       return undefined;
@@ -119,9 +120,9 @@ export const takeTheirs = () => trying(async () => {
 });
 export const keepMine = error => trying(async () => {
   settle();
-  const mine = state.mine || state.rig.text;
-  update({ notice: null, rig: await api.put(state.rig.id, error.version, mine) });
-  await night();
+  update({ notice: null, rig: await api.put(state.rig.id, error.version, state.rig.text) });
+  if (error.edits) await change(error.edits, error.said);
+  else await night();
 });
 
 /** Keeps the night as it now stands beside others. */

@@ -41,6 +41,12 @@ function Head() {
 
 const dark = () => (document.documentElement.dataset.paper || (matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light")) === "dark";
 
+/** What the drills found counts on every view, as long as the rig is the one that was drilled. */
+function withDrills() {
+  const { answer, drills, rig } = state, done = drills && drills.version === rig.version && drills.done;
+  return done && done.findings ? { ...answer, findings: done.findings, stop: done.stop, worst: done.worst } : answer;
+}
+
 const Waiting = () => h("p", { class: "waiting" }, t.running);
 
 function Page() {
@@ -49,7 +55,7 @@ function Page() {
   return h("div", { class: "page" },
     h("a", { href: "#main", class: "skip", onClick: e => { e.preventDefault(); document.getElementById("main").focus(); } }, t.skip),
     h(Head, {}),
-    bench && answer && h(Banner, { answer, go, here: route }),
+    bench && answer && h(Banner, { answer: withDrills(), go, here: route }),
     h(Notice, {}),
     h("main", { id: "main", tabIndex: -1, class: "view-" + route }, bench && route !== "night" && h("h2", { class: "question" }, t.route[route]), h(View, {})),
     h("footer", {}, h("p", {}, t.decides), h("p", { class: "faint" }, t.local)),

@@ -34,7 +34,7 @@ export const t = {
 
   answer: "Answer", keepAnswer: "Keep", answered: "an open question answered",
   level: { stop: "STOP", mend: "MEND", mind: "MIND", fine: "FINE" },
-  findings: "Findings", remedy: "Do:", noFindings: "Nothing was found. ",
+  findings: "Findings", cautions: "Cautions", remedy: "Do:", noFindings: "Nothing was found. ",
   notChecked: "",
   stopLead: "Do not light a fire on this rig.",
   seeFindings: n => n === 0 ? "All findings" : `See ${some(n, "finding", "findings")}`,
@@ -46,7 +46,7 @@ export const t = {
 
   part: {
     stove: "Stove", flue: "Chimney", store: "Store", loop: "Loop", supply: "Hot pipe", back: "Cool pipe", pump: "Pump", header: "Open header",
-    room: "Room", walls: "Walls", roof: "Roof", floor: "Floor", window: "Window", door: "Door", weather: "Outdoors", emitters: "Emitter", pickups: "Pickup",
+    room: "Room", walls: "Walls", roof: "Roof", floor: "Floor", window: "Window", door: "Door", weather: "Outdoors", safety: "Safety answers", emitters: "Emitter", pickups: "Pickup",
   },
   said: {
     stove: (c, p) => `Stove: body ${c}, fire ${p}`, flue: c => `Chimney: ${c} at the top`, store: (a, b) => `Store: ${a} at the top, ${b} at the base`,
@@ -63,6 +63,7 @@ export const t = {
   play: "Play the night", pause: "Pause", hourOfNight: "Hour of the night",
   pin: n => n ? "Pin this one too" : "Pin this night", pinned: n => `Pinned. ${some(n, "night is", "nights are")} kept side by side.`, seePins: "Compare side by side",
   asFiled: "as filed", dropGhost: "Clear the last answer",
+  allParts: "All parts …",
   addPart: "Put in a part …",
   add: { airTubes: "Air tubes with a fan", fanCoil: "Fan coil", radiator: "Radiator", floorLoop: "Floor loop", pump: "Pump", checkValve: "Check valve", box: "Water box on the stove", coil: "Coil in the store", window: "Window", door: "Door", load: "One more load of wood" },
   added: name => name + " put in", removed: name => name + " taken out", remove: name => "Take out: " + name,

@@ -22,6 +22,9 @@ export function stretch(si, told, dimension) {
   return [Math.max(low, from), Math.min(high, until)];
 }
 
+/** After so many milliseconds without a key the hand has let go. */
+const KEYS_REST = 500;
+
 const dimensionOf = told => (told.kind || "").toUpperCase().replace(/-/g, "_").replace("NUMBER", "NONE");
 
 /** Props: item, told (what the key may hold), label, change(key, text). */
@@ -32,7 +35,14 @@ export class Field extends Component {
   }
 
   componentWillReceiveProps(next) {
-    if (next.item.value !== this.props.item.value && !state.drag) this.setState({ now: null, range: null });
+    const other = JSON.stringify(next.item) !== JSON.stringify(this.props.item), refused = state.refusal && state.refusal.key === next.item.key;
+    if (!state.drag && (other || refused)) this.rest();
+  }
+
+  /** What the hand had is forgotten; what stands is shown. */
+  rest() {
+    this.from = undefined;
+    this.setState({ now: null, range: null });
   }
 
   render({ item, told, label, change }) {
@@ -83,19 +93,32 @@ export class Field extends Component {
     const set = number => held(number, u);
     const input = e => {
       const next = set(Number(e.target.value));
+      this.from ??= si;
       this.setState({ now: next, range: [low, high] });
       drag(key, writing(next), e.timeStamp, next);
     };
     const keep = e => {
       const next = set(Number(e.target.value));
-      this.setState({ now: null, range: null });
-      if (Math.abs(next - si) > 1e-9 * Math.max(1, Math.abs(si))) change(key, writing(next));
-      else leave();
+      const from = this.from ?? si;
+      this.from = undefined;
+      if (Math.abs(next - from) > 1e-9 * Math.max(1, Math.abs(from))) change(key, writing(next));
+      else {
+        this.rest();
+        leave();
+      }
+    };
+    // a key pressed again and again is one change, not many
+    const letGo = e => {
+      clearTimeout(this.later);
+      const target = e.target;
+      if (this.byHand) keep({ target });
+      else this.later = setTimeout(() => keep({ target }), KEYS_REST);
     };
     const typed = clock ? clockOf(value) : bare(shown(value, u), places(shown(value, u)));
     return h("div", { class: "slider" },
       h("input", { type: "range", min: clock ? low : shown(low, u), max: clock ? high : shown(high, u), step, value: at, "aria-labelledby": "", "aria-label": this.props.label,
-        "aria-valuetext": tell(value, dimension), onInput: input, onChange: keep }),
+        "aria-valuetext": tell(value, dimension), onInput: input, onChange: letGo,
+        onPointerDown: () => { this.byHand = true; }, onKeyDown: () => { this.byHand = false; } }),
       h("span", { class: "typed" },
         h("input", { id, type: "text", inputMode: "decimal", value: typed, size: 6,
           onChange: e => change(key, typedText(e.target.value, u, writing, dimension)) }),

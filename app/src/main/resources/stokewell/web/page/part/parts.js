@@ -23,6 +23,7 @@ export function keysOf(id, rig) {
     case "walls": return { under: ["room.walls"], first: ["room.walls.layers"] };
     case "roof": return { under: ["room.roof"], first: ["room.roof.layers"] };
     case "floor": return { under: ["room.floor"], first: ["room.floor"] };
+    case "safety": return { under: [], first: [] };
     case "weather": return { under: ["weather", "place"], first: ["weather.low", "weather.high", "weather.wind", "weather.file"] };
     default: return { under: ["room.length", "room.width", "room.height", "room.leakage", "room.contents", "room.gains"], first: ["room.leakage.at50Pa", "room.height", "room.length", "room.width"] };
   }
@@ -37,11 +38,26 @@ function switchesOf(rig, drives) {
   return rig.switches.map((s, i) => s.drives === drives ? `switches.${i}` : null).filter(Boolean);
 }
 
+/** All that bears on safety, answered or not. */
+function asked(rig, keys) {
+  return [...keys.values()].filter(k => k.key.startsWith("safety.") && !["part", "kinds"].includes(k.kind)).map(k => ({
+    key: k.key, entry: k.key, value: k.key.split(".").reduce((node, step) => node === null || node === undefined ? null : node[step], rig) ?? null,
+  }));
+}
+
+/** Every part of a rig by its id, as they come in the heat's way. */
+export function allParts(rig) {
+  const each = (list, name) => list.map((_, i) => `${name}.${i}`);
+  return ["stove", "flue", ...each(rig.pickups, "pickups"), ...(rig.loop ? ["loop.supply", "loop.back", ...(rig.loop.pump ? ["loop.pump"] : []), "loop.header"] : []),
+    ...(rig.store ? ["store"] : []), ...each(rig.emitters, "emitters"), "room", "walls", "roof", "floor", ...each(rig.room.windows, "window"), ...each(rig.room.doors, "door"), "weather", "safety"];
+}
+
 const within = (key, top) => key === top || key.startsWith(top + ".");
 
 /** Every value of a part as {key, entry, si | text | list}, walked out of the rig's tree. */
 export function valuesOf(rig, id, keys) {
   const { under, first } = keysOf(id, rig), all = [];
+  if (id === "safety") return { first: asked(rig, keys), rest: [] };
   for (const top of under) {
     const node = top.split(".").reduce((n, step) => n === null || n === undefined ? n : n[step], rig);
     walk(node, top, top.replace(/\.\d+(?=\.|$)/g, "[]"), keys, all);
@@ -84,7 +100,7 @@ export function words(key, id) {
   const own = id.split(".")[0];
   for (const [i, step] of steps.entries()) {
     if (/^\d+$/.test(step)) { if (i > 1 && !["emitters", "pickups", "switches", "windows", "doors"].includes(steps[i - 1])) out.push(String(Number(step) + 1)); continue; }
-    if (["store", "room", "emitters", "pickups", "switches", "loop", "shape", "round", "square", "lying", "clock", "hand", "damper", "slab", "habit", "airTubes", "fanCoil", "radiator", "floorLoop", "windows", "doors"].includes(step)) continue;
+    if (["store", "room", "safety", "emitters", "pickups", "switches", "loop", "shape", "round", "square", "lying", "clock", "hand", "damper", "slab", "habit", "airTubes", "fanCoil", "radiator", "floorLoop", "windows", "doors"].includes(step)) continue;
     if (step === own && steps.length > 1) continue;
     if (step === "at" && ["sensor", "hot", "cold"].includes(steps[i - 1])) { out.push(t.sitsAt); continue; }
     out.push(t.key[step] || step.replace(/([A-Z])/g, " $1").toLowerCase());

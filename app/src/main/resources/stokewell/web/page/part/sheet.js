@@ -1,6 +1,6 @@
 // The sheet of the part that was touched: what it reads now, what it is made of, and what can be done with it.
 import { h } from "../look/draw.js";
-import { keysOf, valuesOf, words } from "./parts.js";
+import { allParts, keysOf, valuesOf, words } from "./parts.js";
 import { Field } from "./field.js";
 import { reads } from "./reads.js";
 import { templates } from "./templates.js";
@@ -59,6 +59,15 @@ export function nameOf(part, rig) {
   if (kind === "pickups" && rig.pickups[place]) return rig.pickups[place].name;
   if (kind === "loop") return t.part[place] || t.part.loop;
   return (t.part[kind] || kind) + (place !== undefined ? " " + (Number(place) + 1) : "");
+}
+
+/** Every part by its name: for those that the drawing has no room for, and for those who cannot see it. */
+export function Parts({ rig, open }) {
+  return h("details", { class: "adding" }, h("summary", {}, t.allParts),
+    h("div", { class: "menu" }, allParts(rig).map(id => h("button", { type: "button", key: id, onClick: e => {
+      e.currentTarget.closest("details").open = false;
+      open(id);
+    } }, nameOf(id, rig)))));
 }
 
 /** What can be put in, each with a start that works. */

@@ -5,7 +5,7 @@ import { NightChart } from "../night/chart.js";
 import { Layers } from "../night/layers.js";
 import { Numbers, Ledger, HourTable } from "../night/numbers.js";
 import { Scrub } from "../night/scrub.js";
-import { Sheet, Adding } from "../part/sheet.js";
+import { Sheet, Adding, Parts } from "../part/sheet.js";
 import { words } from "../part/parts.js";
 import { drag, handled } from "../drag.js";
 import { state, update } from "../state.js";
@@ -16,6 +16,12 @@ import { t } from "../text.js";
 
 /** The findings once more, for paper alone. */
 const Told = steady(({ answer }) => h(FindingList, { findings: answer.findings || [] }));
+
+/** A stop and the count of findings stand above already. */
+const told = caution => !caution.startsWith("STOP:") && !caution.includes("./stokewell check");
+
+/** What the card warns of too; the sentence on who decides stands at the foot of every view. */
+const Cautions = ({ list }) => h("ul", { class: "cautions", "aria-label": t.cautions }, list.map(c => h("li", {}, c)));
 
 let cameFrom = null;
 
@@ -36,11 +42,14 @@ const grip = {
 export function Night() {
   const { answer, ghost, time, part, rig } = state;
   if (!answer) return rig && rig.faults.length ? h(Faults, { rig }) : h("p", { class: "waiting" }, t.running);
+  // what is not looked at while a hand moves waits until it rests
+  const still = state.drag && state.before || answer;
   const view = answer.view, sample = Math.min(time, view.series.size - 1);
   return h("div", { class: part ? "bench open" : "bench" },
     h("div", { class: "bench-main" },
       h("p", { class: "verdict" }, answer.verdict || t.verdict(view)),
       h(Numbers, { view, ghost, units: unitsInUse() }),
+      h(Cautions, { list: (answer.card && answer.card.cautions || []).slice(0, -1).filter(told) }),
       h("section", { "aria-label": t.drawn.label },
         h(RigDrawing, { view: state.drag ? { ...view, rig: handled(view.rig, state.drag) } : view, sample, chosen: part, open, grip, units: unitsInUse() }),
         h(Scrub, { view, sample, seek }),
@@ -48,13 +57,14 @@ export function Night() {
           h("button", { type: "button", onClick: pin }, t.pin(state.pins.length)),
           state.pins.length > 0 && h("button", { type: "button", class: "plain", onClick: () => go("side") }, t.seePins),
           ghost && h("button", { type: "button", class: "plain", onClick: () => update({ ghost: null }) }, t.dropGhost),
+          h(Parts, { rig: view.rig, open }),
           h(Adding, { rig: view.rig, change }))),
       h("section", {}, h("h2", {}, t.nightTitle), h("p", { class: "note" }, ghost ? t.ghostNote : t.nightNote(answer.told), h("span", { class: "hint" }, " " + t.nightHint)),
         h(NightChart, { view, ghost, sample, seek, units: unitsInUse() }),
         h(Layers, { view, sample, units: unitsInUse() }),
-        h(HourTable, { view, units: unitsInUse() })),
+        h(HourTable, { view: still.view, units: unitsInUse() })),
       h("section", {}, h("h2", {}, t.ledger.heading), h("p", { class: "note" }, t.ledger.note), h(Ledger, { view, ghost, units: unitsInUse() })),
-      h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer }))),
+      h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer: still }))),
     part && h(Sheet, { key: part + rig.id, view, sample, part, keys: state.keys, change, close: () => open(null), now: state.refusal, version: rig.version }));
 }
 
