@@ -46,8 +46,12 @@ final class FitWords {
                     .append(" of foam at its ")
                     .append(foam.side());
             text.append(" brings it to ").append(watts(foam.power())).append(" and leaves the store ");
-            text.append(by(foam.water())).append(" warmer and the room ").append(by(foam.room()));
-            text.append(foam.room().value() < 0 ? " colder" : " warmer").append(" in the morning");
+            text.append(by(foam.water())).append(" warmer in the morning");
+            // where a thermostat holds the room, more in the store is no more in the room
+            if (Math.abs(foam.room().value()) >= 0.05) {
+                text.append(", the room ").append(by(foam.room()));
+                text.append(foam.room().value() < 0 ? " colder" : " warmer");
+            }
         }
         all.add(text.append(".").toString());
     }

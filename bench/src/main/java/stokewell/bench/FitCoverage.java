@@ -11,6 +11,7 @@ import stokewell.file.WeatherFile;
 import stokewell.fit.Burns;
 import stokewell.fit.Estimate;
 import stokewell.fit.Estimator;
+import stokewell.fit.Fitting;
 import stokewell.fit.Knob;
 import stokewell.fit.Rehearsal;
 import stokewell.fit.ShopModel;
@@ -101,7 +102,8 @@ public final class FitCoverage {
                             days * 86400.0,
                             begin.toLocalTime().toSecondOfDay()),
                     knobs);
-            Estimate e = Estimator.of(model, model.observed(), share -> true);
+            Estimate e = Estimator.of(model, model.observed(), share -> true)
+                    .widened(Double.parseDouble(System.getProperty("wider", Double.toString(Fitting.WIDER))));
             if (Boolean.getBoolean("diagnose")) {
                 double[] q = new double[e.value().length];
                 System.arraycopy(factor, 0, q, 0, factor.length);
@@ -132,6 +134,7 @@ public final class FitCoverage {
                 count[j]++;
                 told[j] += e.told(j);
                 if (Math.abs(e.value()[j] - right) <= e.half(j, 0.9)) held[j]++;
+                ratios.add(Math.abs(e.value()[j] - right) / e.half(j, 0.9));
                 if (run < 3)
                     line.append(String.format(
                             Locale.ROOT, " %s %.2f(%.2f+-%.2f)", names.get(j), right, e.value()[j], e.half(j, .9)));

@@ -65,4 +65,30 @@ public record Estimate(
         for (int j = 0; j < unknowns.size(); j++) if (unknowns.get(j).name().equals(name)) return j;
         return -1;
     }
+
+    /** The same with every error so many times as large, but never more than was not known before the readings. */
+    public Estimate widened(double times) {
+        int n = value.length;
+        RealMatrix wide = covariance.copy();
+        double[] by = new double[n];
+        for (int j = 0; j < n; j++) {
+            by[j] = Math.max(1, Math.min(times, unknowns.get(j).spread() / error(j)));
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) wide.setEntry(i, j, by[i] * by[j] * covariance.getEntry(i, j));
+        }
+        return new Estimate(
+                unknowns,
+                value,
+                wide,
+                disturbances,
+                predicted,
+                skipped,
+                jacobian,
+                whitened,
+                freedom,
+                rounds,
+                runs,
+                settled);
+    }
 }
