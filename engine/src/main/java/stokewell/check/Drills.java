@@ -446,7 +446,7 @@ public final class Drills {
             y[Plant.state(plant.fuelWater())] = 0;
             y[Plant.state(plant.volatiles())] = 0;
             y[Plant.state(plant.carbon())] = Math.max(0.3, y[Plant.state(plant.carbon())]);
-            y[Plant.state(plant.chimney())] = warm - 2;
+            for (int piece : plant.chimney()) y[Plant.state(piece)] = warm - 2;
             y[Plant.state(plant.body())] = Math.min(y[Plant.state(plant.body())], warm + 30);
         });
         return told(Fault.BACKDRAFT, follow(sim, HOUR, true), List.of());
