@@ -47,7 +47,7 @@ class ArchitectureTest {
                 .layer("run")
                 .definedBy("stokewell.run")
                 .layer("answers")
-                .definedBy("stokewell.check", "stokewell.size", "stokewell.fit", "stokewell.plan")
+                .definedBy("stokewell.check", "stokewell.size", "stokewell.fit", "stokewell.plan", "stokewell.sheet")
                 .whereLayer("answers")
                 .mayNotBeAccessedByAnyLayer()
                 .whereLayer("run")

@@ -10,10 +10,12 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import stokewell.file.QuantityFault;
+import stokewell.file.ReadingsFault;
 import stokewell.file.RigFileFault;
 import stokewell.file.WeatherFault;
 import stokewell.rig.RigFault;
 import stokewell.run.Ledger;
+import stokewell.shop.ShopFault;
 import stokewell.solve.StepFailure;
 
 /** The one place that turns what went wrong into words and an exit code. */
@@ -41,8 +43,7 @@ final class Complaints {
 
     /** A verb that threw. */
     static int aboutRun(Exception e, CommandLine line, ParseResult parsed) {
-        Stokewell root =
-                line.getParent() == null ? line.getCommand() : line.getParent().getCommand();
+        Stokewell root = root(line).getCommand();
         PrintWriter err = line.getErr();
         line.getOut().flush();
         int code = tell(e, err);
@@ -50,8 +51,17 @@ final class Complaints {
         return code;
     }
 
+    private static CommandLine root(CommandLine line) {
+        CommandLine root = line;
+        while (root.getParent() != null) root = root.getParent();
+        return root;
+    }
+
+    /** The verb, and what it is asked to do where it can do several things. */
     private static String verb(CommandLine line) {
-        return line.getParent() == null ? "VERB" : line.getCommandName();
+        if (line.getParent() == null) return "VERB";
+        String name = line.getCommandName();
+        return line.getParent().getParent() == null ? name : line.getParent().getCommandName() + " " + name;
     }
 
     private static int tell(Exception e, PrintWriter err) {
@@ -73,6 +83,16 @@ final class Complaints {
         if (e instanceof WeatherFault fault) {
             err.println(fault.file + (fault.row > 0 ? ":" + fault.row : "") + "  " + fault.what + ".");
             err.println("    " + fault.remedy + ".");
+            return Complaint.USAGE;
+        }
+        if (e instanceof ReadingsFault fault) {
+            err.println(fault.file + (fault.row > 0 ? ":" + fault.row : "") + "  " + fault.what + ".");
+            err.println("    " + fault.remedy + ".");
+            return Complaint.USAGE;
+        }
+        if (e instanceof ShopFault fault) {
+            err.println(fault.what);
+            err.println("    " + fault.remedy);
             return Complaint.USAGE;
         }
         if (e instanceof RigFault fault) {

@@ -1,5 +1,7 @@
 package stokewell.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -14,21 +16,24 @@ final class HelpVerb implements Callable<Integer> {
     @Spec
     CommandSpec spec;
 
-    @Parameters(paramLabel = "VERB", arity = "0..1", description = "Which verb; all of them if left out.")
-    String verb;
+    @Parameters(
+            paramLabel = "VERB",
+            arity = "0..2",
+            description = "Which verb, and which of its own; all of them if left out.")
+    List<String> verbs = new ArrayList<>();
 
     @Override
     public Integer call() {
         CommandLine root = spec.parent().commandLine();
-        if (verb == null) {
-            root.usage(root.getOut());
-            return 0;
-        }
-        CommandLine wanted = root.getSubcommands().get(verb);
-        if (wanted == null) {
-            throw Complaint.usage(
-                    "There is no verb \"" + verb + "\".",
-                    "Known: " + String.join(", ", root.getSubcommands().keySet()) + ".");
+        CommandLine wanted = root;
+        for (String verb : verbs) {
+            CommandLine found = wanted.getSubcommands().get(verb);
+            if (found == null) {
+                throw Complaint.usage(
+                        "There is no verb \"" + verb + "\".",
+                        "Known: " + String.join(", ", wanted.getSubcommands().keySet()) + ".");
+            }
+            wanted = found;
         }
         wanted.usage(root.getOut());
         return 0;

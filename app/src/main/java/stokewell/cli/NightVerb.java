@@ -5,9 +5,6 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -18,17 +15,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import stokewell.file.Quantity;
-import stokewell.file.QuantityFault;
 import stokewell.file.RigFile;
 import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
-import stokewell.rig.Dimension;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
-import stokewell.run.Simulation;
 import stokewell.show.CardFacts;
 import stokewell.show.NightCard;
 import stokewell.show.NightJson;
@@ -44,16 +37,9 @@ import stokewell.show.TraceCsv;
         sortOptions = false)
 final class NightVerb implements Callable<Integer> {
 
-    /** Samples of the trace, s. */
-    private static final double STEP = 300;
-    /** From when on the lowest room of the night counts. */
-    private static final LocalTime EVENING = LocalTime.of(16, 0);
-
     private static final int WIDTH = 80;
     private static final int WIDEST = 120;
     private static final int HEIGHT = 16;
-
-    private static final LocalTime MORNING = LocalTime.of(8, 0);
 
     /** A night tells what will happen, not what may be built: only the check looks for stops. */
     private static final String UNCHECKED =
@@ -185,7 +171,7 @@ final class NightVerb implements Callable<Integer> {
 
     private Planned planned(Rig rig) {
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
-        return new Planned(rig, outdoors, ask(outdoors));
+        return new Planned(rig, outdoors, Hours.night(outdoors, from, until, hour, limit));
     }
 
     private static Night joined(CompletableFuture<Night> other) {
@@ -229,43 +215,5 @@ final class NightVerb implements Callable<Integer> {
         Rig left = rig;
         for (Part part : without) left = part == Part.FAN ? left.withoutFan() : left.withoutWater();
         return left;
-    }
-
-    private NightRun.Ask ask(WeatherChoice outdoors) {
-        LocalDate earliest = outdoors.hourly()
-                .map(h -> h.start().toLocalDate())
-                .orElse(LocalDate.of(outdoors.day().getYear(), 1, 1));
-        LocalDateTime begin = from == null
-                ? outdoors.day().atTime(MORNING)
-                : Moments.read("--from", from, earliest).or(outdoors.day(), MORNING);
-        LocalDateTime end = end(begin);
-        if (!begin.isBefore(end)) {
-            throw Complaint.usage("--until " + end + " is not after --from " + begin + ".", "Mend one of them.");
-        }
-        if (!outdoors.covers(begin, end)) {
-            throw Complaint.usage(
-                    "The weather file does not reach from " + begin + " to " + end + ".",
-                    "It holds " + outdoors.reach() + ".");
-        }
-        return new NightRun.Ask(
-                begin, end, Moments.clock(hour), EVENING, kelvin("--limit", limit), STEP, Simulation.TOLERANCE);
-    }
-
-    private LocalDateTime end(LocalDateTime begin) {
-        if (until == null) return begin.toLocalDate().plusDays(1).atTime(MORNING);
-        if (until.indexOf(':') < 0 && until.strip().matches("[\\d.,]+\\s*(h|d|day|days|min|hours?)")) {
-            return begin.plusSeconds(Math.round(Quantity.parse(until, Dimension.TIME)));
-        }
-        Moments m = Moments.read("--until", until, begin.toLocalDate());
-        LocalDateTime end = m.or(begin.toLocalDate(), MORNING);
-        return m.day() == null && !end.isAfter(begin) ? end.plusDays(1) : end;
-    }
-
-    static double kelvin(String option, String text) {
-        try {
-            return Quantity.parse(text, Dimension.TEMPERATURE);
-        } catch (QuantityFault e) {
-            throw Complaint.usage(option + ": " + e.what, e.right);
-        }
     }
 }

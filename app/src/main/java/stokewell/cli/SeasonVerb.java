@@ -5,9 +5,6 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine.Command;
@@ -18,17 +15,14 @@ import picocli.CommandLine.Spec;
 import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
-import stokewell.run.NightRun;
 import stokewell.run.Season;
 import stokewell.run.SeasonRun;
-import stokewell.run.Simulation;
 import stokewell.show.CardFacts;
 import stokewell.show.SeasonCard;
 import stokewell.show.SeasonJson;
 import stokewell.show.SeasonPage;
 import stokewell.show.TerminalPlot;
 import stokewell.show.TraceCsv;
-import stokewell.weather.Hourly;
 
 /** Runs a season of real hours. */
 @Command(
@@ -36,9 +30,6 @@ import stokewell.weather.Hourly;
         description = "Run autumn to spring: wood by month, hours below the limit, coldest mornings.",
         sortOptions = false)
 final class SeasonVerb implements Callable<Integer> {
-
-    /** Samples of the trace, s. */
-    private static final double STEP = 1800;
 
     private static final int BAR = 40;
     private static final int WIDTH = 80;
@@ -101,16 +92,7 @@ final class SeasonVerb implements Callable<Integer> {
         OutFile.check("--csv", csv);
         Rig rig = choice.read().rig();
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
-        if (outdoors.hourly().isEmpty()) {
-            throw Complaint.usage(
-                    "A season needs hourly weather.", "Give --weather FILE, or name a file in the rig file.");
-        }
-        SeasonRun.Ask ask = ask(outdoors.hourly().get());
-        if (!outdoors.covers(ask.from(), ask.until())) {
-            throw Complaint.usage(
-                    "The weather file does not reach from " + ask.from() + " to " + ask.until() + ".",
-                    "It holds " + outdoors.reach() + ".");
-        }
+        SeasonRun.Ask ask = Hours.season(outdoors, from, until, hour, limit);
         PrintWriter err = spec.commandLine().getErr();
         outdoors.remark(err);
         try (Interrupt interrupt = new Interrupt(err)) {
@@ -138,34 +120,6 @@ final class SeasonVerb implements Callable<Integer> {
             err.flush();
             return Complaints.STOPPED;
         }
-    }
-
-    /** The winter that is asked for: the first whole one in the record, or all the record where it holds none. */
-    private SeasonRun.Ask ask(Hourly hourly) {
-        LocalDate earliest = hourly.start().toLocalDate();
-        LocalDateTime begin =
-                Moments.read("--from", from == null ? "1 Oct" : from, earliest).or(earliest, LocalTime.MIDNIGHT);
-        LocalDateTime end = Moments.read("--until", until == null ? "30 Apr" : until, begin.toLocalDate())
-                .or(earliest, LocalTime.MIDNIGHT);
-        if (!hourly.isWrapped()) {
-            if (from == null && end.isAfter(hourly.end())) {
-                begin = earliest.plusDays(NightRun.LIVED_DAYS + 1L).atStartOfDay();
-                if (until != null) {
-                    end = Moments.read("--until", until, begin.toLocalDate()).or(earliest, LocalTime.MIDNIGHT);
-                }
-            }
-            if (until == null && end.isAfter(hourly.end())) {
-                end = hourly.end().toLocalDate().atStartOfDay();
-                LocalDateTime spring =
-                        Moments.read("--until", "30 Apr", begin.toLocalDate()).or(earliest, LocalTime.MIDNIGHT);
-                if (spring.isBefore(end)) end = spring;
-            }
-        }
-        if (!begin.isBefore(end)) {
-            throw Complaint.usage("--until " + end + " is not after --from " + begin + ".", "Mend one of them.");
-        }
-        return new SeasonRun.Ask(
-                begin, end, Moments.clock(hour), NightVerb.kelvin("--limit", limit), STEP, Simulation.TOLERANCE);
     }
 
     private static void bar(PrintWriter err, double done) {

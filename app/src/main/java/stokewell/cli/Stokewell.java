@@ -47,6 +47,9 @@ final class Stokewell implements Runnable {
         verbs.put("season", SeasonVerb::new);
         verbs.put("check", CheckVerb::new);
         verbs.put("drill", DrillVerb::new);
+        verbs.put("sheet", SheetVerb::new);
+        verbs.put("open", OpenVerb::new);
+        verbs.put("readings", ReadingsVerb::new);
         verbs.put("defaults", DefaultsVerb::new);
         verbs.put("keys", KeysVerb::new);
         verbs.put("schema", SchemaVerb::new);

@@ -72,14 +72,24 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
             return file(file, rig, surfaces);
         }
         String text = asked.strip();
+        Path file = text.toLowerCase(Locale.ROOT).startsWith("snap:") ? null : path(text);
+        return file != null && Files.exists(file) ? file(file, rig, surfaces) : words(text, rig, units);
+    }
+
+    /** Makes the weather that words tell: a low and a high, or a cold snap; never that of a file. */
+    static WeatherChoice words(String text, Rig rig, UnitSystem units) {
+        List<Surface> surfaces = Compiler.surfaces(rig);
         if (text.toLowerCase(Locale.ROOT).startsWith("snap:")) return snap(text, rig, surfaces, units);
-        Path file = path(text);
-        if (file != null && Files.exists(file)) return file(file, rig, surfaces);
         DayRange range = range(text);
         if (range == null) {
             throw Complaint.usage("--weather \"" + text + "\" is neither a file here nor a low and a high.", RIGHT);
         }
         return plain(range, rig, surfaces, units);
+    }
+
+    /** Makes the weather that a file holds. */
+    static WeatherChoice file(Path file, Rig rig) {
+        return file(file, rig, Compiler.surfaces(rig));
     }
 
     private static WeatherChoice plain(DayRange range, Rig rig, List<Surface> surfaces, UnitSystem units) {

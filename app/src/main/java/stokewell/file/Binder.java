@@ -25,6 +25,8 @@ final class Binder {
     private final Map<Class<?>, LeafReader<?>> leaves;
     private final List<Fault> faults;
     private final List<DefaultUsed> defaults;
+    /** Every value read, in the order of the entries. */
+    final List<RigValue> values = new ArrayList<>();
 
     Binder(String file, Map<Class<?>, LeafReader<?>> leaves, List<Fault> faults, List<DefaultUsed> defaults) {
         this.file = file;
@@ -146,7 +148,7 @@ final class Binder {
         if (tree instanceof Tree.Word word && !word.empty()) {
             Class<?> kind = Shape.kind(family, word.text);
             if (kind == null) return noKind(word, place);
-            note(word.text, place);
+            lean(word.text, place);
             return record(Tree.Branch.empty(tree.spot), place.inside(Key.of(kind), kind));
         }
         if (tree instanceof Tree.Branch branch && branch.keys.size() == 1) {
@@ -235,7 +237,13 @@ final class Binder {
         return raw == double.class ? (Object) Double.NaN : null;
     }
 
-    private void note(String text, Place place) {
+    private void note(String text, Place place, Object value) {
+        lean(text, place);
+        if (place.entry == null) return;
+        values.add(new RigValue(place.path, place.entry, place.raw(), value, place.standIn ? null : text));
+    }
+
+    private void lean(String text, Place place) {
         if (place.standIn && place.entry != null) defaults.add(new DefaultUsed(place.path, text, place.entry.says()));
     }
 
@@ -288,7 +296,7 @@ final class Binder {
     private Object leaf(LeafReader<?> leaf, Tree.Word word, Place place) {
         try {
             Object value = leaf.read(word.text);
-            note(word.text, place);
+            note(word.text, place, value);
             return value;
         } catch (QuantityFault fault) {
             return fault(word, place.path, fault.what, fault.right);
@@ -335,7 +343,7 @@ final class Binder {
                     "Write " + example(place) + ", or take the line out.");
         }
         if (type == String.class) {
-            if (!word.text.isEmpty()) note(word.text, place);
+            if (!word.text.isEmpty()) note(word.text, place, word.text);
             return word.text;
         }
         if (type.isEnum()) return constant(word, place);
@@ -349,7 +357,7 @@ final class Binder {
         for (Object each : place.raw().getEnumConstants()) {
             String name = Key.of((Enum<?>) each);
             if (Key.plain(name).equals(plain)) {
-                note(word.text, place);
+                note(word.text, place, each);
                 return each;
             }
             names.add(name);
@@ -370,7 +378,7 @@ final class Binder {
             return fault(
                     word, place.path, "\"" + shortened(word.text) + "\" is neither yes nor no.", "Write yes or no.");
         }
-        note(word.text, place);
+        note(word.text, place, yes);
         return yes;
     }
 
@@ -387,7 +395,7 @@ final class Binder {
         }
         double si = settle(read.si(), entry);
         if (!(si >= entry.low() && si <= entry.high())) return outOfRange(word, read, place);
-        note(word.text, place);
+        note(word.text, place, si);
         if (type == int.class || type == Integer.class) return (int) si;
         if (type == long.class || type == Long.class) return (long) si;
         if (type == double.class || type == Double.class) return si;

@@ -29,7 +29,7 @@ final class Change {
         if (steps.length > 40) throw new QuantityFault("The key is too long.", "Write store.volume or the like.");
     }
 
-    private static Tree value(String text, Tree.Spot spot) {
+    static Tree value(String text, Tree.Spot spot) {
         boolean quoted = text.startsWith("\"") && text.endsWith("\"") || text.startsWith("'") && text.endsWith("'");
         if (!text.startsWith("{") && !text.startsWith("[") && !(quoted && text.length() > 1)) {
             return new Tree.Word(spot, text, !text.isEmpty());

@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Map;
 import stokewell.rig.Dimension;
 import stokewell.rig.Entry;
+import stokewell.rig.Rig;
 
 /** The table of all keys of a rig file, made from the record types. */
 public final class Keys {
 
-    private final StringBuilder out = new StringBuilder();
+    private final List<Row> rows = new ArrayList<>();
     private final UnitSystem system;
     private final Map<Class<?>, LeafReader<?>> leaves;
     private final List<Class<?>> above = new ArrayList<>();
@@ -30,9 +31,55 @@ public final class Keys {
     public static String describe(
             Class<? extends Record> root, UnitSystem system, Map<Class<?>, LeafReader<?>> leaves) {
         Keys keys = new Keys(system, leaves);
-        keys.out.append("| key | what | written | range | if left out |\n|---|---|---|---|---|\n");
         keys.record(root, "");
-        return keys.out.toString();
+        StringBuilder out =
+                new StringBuilder("| key | what | written | range | if left out |\n|---|---|---|---|---|\n");
+        for (Row row : keys.rows) out.append(row.line());
+        return out.toString();
+    }
+
+    /** All keys of a rig file in the order of the table, for programs. */
+    public static List<Row> rows(UnitSystem system) {
+        Keys keys = new Keys(system, RigFile.LEAVES);
+        keys.record(Rig.class, "");
+        return List.copyOf(keys.rows);
+    }
+
+    /**
+     * One key.
+     *
+     * @param key     its path; an element of a list is {@code []}
+     * @param kind    as in {@link RigValue#kind}; of what has entries of its own: {@code part}, or {@code kinds}
+     * @param says    what it is
+     * @param written how it is written, in words
+     * @param low     least value, SI; negative infinity for none
+     * @param high    greatest value, SI
+     * @param range   both in words
+     * @param orElse  the default as one would write it, empty for none, {@code {}} for the defaults of all that is in it
+     * @param needed  must be given
+     * @param choices the words or kinds to choose from; empty where anything goes
+     * @param list    whether there may be several
+     */
+    public record Row(
+            String key,
+            String kind,
+            String says,
+            String written,
+            double low,
+            double high,
+            String range,
+            String orElse,
+            boolean needed,
+            List<String> choices,
+            boolean list) {
+
+        private String line() {
+            String left = needed
+                    ? "must be given"
+                    : orElse.isEmpty() ? "none" : orElse.equals("{}") ? "as below" : "`" + orElse + "`";
+            return "| `" + key + "` | " + cell(says) + " | " + cell(written) + " | " + range + " | " + cell(left)
+                    + " |\n";
+        }
     }
 
     private void record(Class<?> type, String path) {
@@ -58,17 +105,36 @@ public final class Keys {
 
     private void row(String key, Type type, Entry entry) {
         String orElse = entry.orElse();
-        String left = orElse.equals(Entry.REQUIRED)
-                ? "must be given"
-                : orElse.equals(Entry.ABSENT) || orElse.isEmpty()
-                        ? "none"
-                        : orElse.equals("{}") ? "as below" : "`" + orElse + "`";
-        out.append("| `").append(key).append("` | ").append(cell(entry.says())).append(" | ");
-        out.append(cell(written(type, entry)))
-                .append(" | ")
-                .append(range(entry, system))
-                .append(" | ");
-        out.append(cell(left)).append(" |\n");
+        boolean needed = orElse.equals(Entry.REQUIRED);
+        rows.add(new Row(
+                key,
+                kind(type, entry),
+                entry.says(),
+                written(type, entry),
+                entry.low(),
+                entry.high(),
+                range(entry, system),
+                needed || orElse.equals(Entry.ABSENT) ? "" : orElse,
+                needed,
+                choices(type),
+                Shape.list(type)));
+    }
+
+    private String kind(Type type, Entry entry) {
+        if (Shape.list(type) || Shape.optional(type)) return kind(Shape.held(type), entry);
+        Class<?> raw = Shape.raw(type);
+        if (Shape.kinds(raw)) return "kinds";
+        if (raw.isRecord() && !leaves.containsKey(raw)) return "part";
+        return RigValue.kind(raw, entry);
+    }
+
+    private static List<String> choices(Type type) {
+        if (Shape.list(type) || Shape.optional(type)) return choices(Shape.held(type));
+        Class<?> raw = Shape.raw(type);
+        if (Shape.kinds(raw)) return Shape.kindNames(raw);
+        List<String> words = new ArrayList<>();
+        if (raw.isEnum()) for (Object each : raw.getEnumConstants()) words.add(Key.of((Enum<?>) each));
+        return words;
     }
 
     private String written(Type type, Entry entry) {

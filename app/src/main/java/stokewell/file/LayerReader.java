@@ -54,6 +54,16 @@ final class LayerReader implements LeafReader<Layer> {
                 material.specificHeat());
     }
 
+    /** A layer in words that read back to it, but for the density of what the library does not know. */
+    static String write(Layer layer, UnitSystem system) {
+        String thickness = Quantity.write(layer.thickness(), Dimension.LENGTH, system, 4);
+        if (layer.thickness() == 0) return thickness;
+        Optional<Material> known = Material.named(layer.material());
+        boolean usual = known.isPresent() && known.get().conductivity() == layer.conductivity();
+        String k = Quantity.write(layer.conductivity(), Dimension.CONDUCTIVITY, system, 4);
+        return thickness + " " + layer.material() + (usual ? "" : " k=" + k);
+    }
+
     /** Where {@code k = …} begins, or -1. */
     private static int conductivityAt(String text) {
         int equals = text.indexOf('=');

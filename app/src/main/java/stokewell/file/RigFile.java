@@ -23,13 +23,19 @@ public final class RigFile<T> {
     /** The values that people write in words. */
     public static final Map<Class<?>, LeafReader<?>> LEAVES = Map.of(Layer.class, new LayerReader());
 
+    private static final Comparator<Fault> BY_LINE =
+            Comparator.comparingInt(f -> f.line() == 0 ? Integer.MAX_VALUE : f.line());
+
     private final String name;
     private final T rig;
     private final List<DefaultUsed> defaultsUsed;
 
-    private RigFile(String name, T rig, List<DefaultUsed> defaultsUsed) {
+    private final List<RigValue> values;
+
+    private RigFile(String name, T rig, List<DefaultUsed> defaultsUsed, List<RigValue> values) {
         this.name = name;
         this.rig = rig;
+        this.values = List.copyOf(values);
         this.defaultsUsed = List.copyOf(defaultsUsed);
     }
 
@@ -79,12 +85,33 @@ public final class RigFile<T> {
             }
         }
         List<DefaultUsed> defaults = new ArrayList<>();
-        Object made = new Binder(name, leaves, faults, defaults).root(root, tree);
+        Binder binder = new Binder(name, leaves, faults, defaults);
+        Object made = binder.root(root, tree);
         if (!faults.isEmpty()) {
-            faults.sort(Comparator.comparingInt(f -> f.line() == 0 ? Integer.MAX_VALUE : f.line()));
+            faults.sort(BY_LINE);
             throw new RigFileFault(faults);
         }
-        return new RigFile<>(name, root.cast(made), defaults);
+        return new RigFile<>(name, root.cast(made), defaults, binder.values);
+    }
+
+    /**
+     * What a text tells, right or wrong.
+     *
+     * @param rig    null where there are faults
+     * @param values every value that could be read, in the order of the entries
+     */
+    public record Reading(Rig rig, List<RigValue> values, List<Fault> faults) {}
+
+    /** Reads a rig from a text as far as it goes. */
+    public static Reading reading(String name, String text) {
+        List<Fault> faults = new ArrayList<>();
+        Tree tree = TreeReader.read(name, text, faults);
+        if (tree == null) return new Reading(null, List.of(), List.copyOf(faults));
+        Binder binder = new Binder(name, LEAVES, faults, new ArrayList<>());
+        Object made = binder.root(Rig.class, tree);
+        faults.sort(BY_LINE);
+        Rig rig = faults.isEmpty() ? (Rig) made : null;
+        return new Reading(rig, List.copyOf(binder.values), List.copyOf(faults));
     }
 
     private static Change change(String setting, Map<Class<?>, LeafReader<?>> leaves) {
@@ -106,5 +133,10 @@ public final class RigFile<T> {
     /** Every default that stood in for an entry left out, in the order of the entries. */
     public List<DefaultUsed> defaultsUsed() {
         return defaultsUsed;
+    }
+
+    /** Every value, in the order of the entries. */
+    public List<RigValue> values() {
+        return values;
     }
 }

@@ -11,20 +11,31 @@ import java.awt.geom.Path2D;
 /** Paints a drawing with Java2D, in its light colours: for pictures and for paper. */
 public final class Painter {
 
-    private static final String FACE = Font.SERIF;
+    private final Graphics2D on;
+    private final Font plain;
+    private final Font heavy;
 
-    private Painter() {}
+    private Painter(Graphics2D on, Font plain, Font heavy) {
+        this.on = on;
+        this.plain = plain;
+        this.heavy = heavy;
+    }
 
     /** Paints with the drawing's corner at the origin of the graphics as it stands. */
     public static void paint(Drawing drawing, Graphics2D on) {
+        paint(drawing, on, new Font(Font.SERIF, Font.PLAIN, 1), new Font(Font.SERIF, Font.BOLD, 1));
+    }
+
+    /** Paints with fonts of one's own, whatever their size. */
+    static void paint(Drawing drawing, Graphics2D on, Font plain, Font heavy) {
         on.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         on.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         on.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         on.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        marks(drawing, on);
+        new Painter(on, plain, heavy).marks(drawing);
     }
 
-    private static void marks(Drawing drawing, Graphics2D on) {
+    private void marks(Drawing drawing) {
         for (Drawing.Mark mark : drawing.marks()) {
             if (mark instanceof Drawing.Area a) {
                 on.setColor(color(a.ink(), a.opacity()));
@@ -34,19 +45,19 @@ public final class Painter {
                 on.setStroke(stroke(l));
                 on.draw(path(l.trail()));
             } else if (mark instanceof Drawing.Words w) {
-                words(w, on);
+                words(w);
             } else if (mark instanceof Drawing.Inset i) {
                 AffineTransform before = on.getTransform();
                 on.translate(i.x(), i.y());
-                marks(i.drawing(), on);
+                marks(i.drawing());
                 on.setTransform(before);
             }
         }
     }
 
-    private static void words(Drawing.Words w, Graphics2D on) {
+    private void words(Drawing.Words w) {
         on.setColor(color(w.ink(), 1));
-        Font font = new Font(FACE, w.bold() ? Font.BOLD : Font.PLAIN, 1).deriveFont((float) w.size());
+        Font font = (w.bold() ? heavy : plain).deriveFont((float) w.size());
         on.setFont(font);
         double wide = font.getStringBounds(w.text(), on.getFontRenderContext()).getWidth();
         double back = w.anchor() == Drawing.Anchor.END ? wide : w.anchor() == Drawing.Anchor.MIDDLE ? wide / 2 : 0;

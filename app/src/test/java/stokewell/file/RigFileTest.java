@@ -22,6 +22,7 @@ import stokewell.rig.Entry;
 import stokewell.rig.Habit;
 import stokewell.rig.Rig;
 import stokewell.rig.Room;
+import stokewell.rig.Store;
 import stokewell.rig.Stove;
 import stokewell.rig.Switch;
 
@@ -44,6 +45,23 @@ class RigFileTest {
 
     private static Rig barn(String... settings) throws RigFileFault {
         return RigFile.parse("barn.yaml", BARN, List.of(settings)).rig();
+    }
+
+    /** 120 US gallons are 454.249 L (NIST SP 811, B.8: 1 gal = 3.785412 L). */
+    @Test
+    void aVolumeScalesTheShapeAndAloneMeansARoundTank() throws RigFileFault {
+        var as = (Store.Shape.Round) barn().store().shape();
+        var now = (Store.Shape.Round) barn("store.volume=120 gal").store().shape();
+        assertThat(now.content()).isCloseTo(0.454249, within(1e-6));
+        assertThat(now.height() / now.diameter()).isCloseTo(as.height() / as.diameter(), within(1e-12));
+        String alone = BARN.replaceFirst("(?m)^  shape:.*\\R(    .*\\R)*", "  volume: 900 L\n");
+        var round = (Store.Shape.Round)
+                RigFile.parse("barn.yaml", alone, List.of()).rig().store().shape();
+        assertThat(round.content()).isCloseTo(0.9, within(1e-12));
+        assertThat(round.height()).isCloseTo(2 * round.diameter(), within(1e-12));
+        assertThat(faults(alone.replace("  volume: 900 L\n", "")))
+                .contains("store.shape")
+                .contains("and its volume too");
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.function.Consumer;
 import stokewell.balance.Wiring;
 import stokewell.loop.Circuit;
 import stokewell.loop.PickupWater;
@@ -99,6 +100,17 @@ public final class Drills {
     /** Runs from a simulation that stands settled at the start of the day; it is used up. */
     public static Outcome run(
             Rig rig, Weather weather, NightRun.Ask ask, Collection<Fault> faults, Simulation settled) {
+        return run(rig, weather, ask, faults, settled, drill -> {});
+    }
+
+    /** As above. @param told each drill as it ends; what it throws ends the run */
+    public static Outcome run(
+            Rig rig,
+            Weather weather,
+            NightRun.Ask ask,
+            Collection<Fault> faults,
+            Simulation settled,
+            Consumer<Drill> told) {
         Drills drills = new Drills(rig, weather);
         double from = settled.time();
         Simulation day = drills.simulation(rig, weather);
@@ -108,8 +120,11 @@ public final class Drills {
         Night night = NightRun.record(day, weather, fine, "settled: the normal day");
         drills.findWorst(settled, night);
         List<Drill> list = new ArrayList<>();
-        for (Fault f : faults.isEmpty() ? EnumSet.noneOf(Fault.class) : EnumSet.copyOf(faults))
-            list.add(drills.drill(f));
+        for (Fault f : faults.isEmpty() ? EnumSet.noneOf(Fault.class) : EnumSet.copyOf(faults)) {
+            Drill drill = drills.drill(f);
+            list.add(drill);
+            told.accept(drill);
+        }
         return new Outcome(night, list);
     }
 

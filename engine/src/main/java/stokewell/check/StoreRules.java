@@ -10,9 +10,6 @@ import stokewell.rig.Store;
 /** The store as a thing of weight and walls. */
 final class StoreRules {
 
-    /** Yield of structural steel S235; two thirds of it is what a wall may see. */
-    private static final double YIELD = 235e6;
-
     private static final double STEEL = 200e9;
     /** Timber floors of houses in the US: 40 psf. */
     private static final double HOUSE_FLOOR = 1900;
@@ -95,7 +92,7 @@ final class StoreRules {
         double apart = s.materials().stiffeners();
         double span = Math.max(q.width(), q.length());
         if (!Double.isNaN(apart)) span = Math.min(span, apart);
-        Plate plate = worst(span, q.height(), thick, top, bottom, full);
+        Plate plate = FlatWall.worst(span, q.height(), thick, top, bottom, full);
         double skin = skin(span, thick, 0.5 * (top + bottom));
         double total = 0.5 * (top + bottom) * Math.max(q.width(), q.length()) * q.height();
         String why = say(
@@ -110,10 +107,10 @@ final class StoreRules {
                         ? say("; held at its edges it hangs like a skin at %.0f MPa and pulls its seams", skin / 1e6)
                         : "");
         String basis = "thin plates under water, Timoshenko and Woinowsky-Krieger; S235 steel, two thirds of yield";
-        if (plate.stress() > YIELD * 2 / 3 || plate.deflection() > span / 100) {
+        if (plate.stress() > FlatWall.ALLOWED || plate.deflection() > span / 100) {
             double enough = enough(q.height(), thick, top, bottom, full, span);
             f.add(
-                    skin > YIELD * 2 / 3 ? Level.STOP : Level.MEND,
+                    skin > FlatWall.ALLOWED ? Level.STOP : Level.MEND,
                     "store.wall",
                     "The flat wall is too thin for its water.",
                     why,
@@ -128,14 +125,6 @@ final class StoreRules {
         }
     }
 
-    /** Real edges lie between hinged and held: the greater stress of both, the greater deflection of both. */
-    private static Plate worst(double span, double height, double thick, double top, double bottom, boolean roofed) {
-        Plate.Edge rim = roofed ? Plate.Edge.SIMPLE : Plate.Edge.FREE;
-        Plate hinged = Plate.of(span, height, thick, STEEL, top, bottom, Plate.Edge.SIMPLE, rim);
-        Plate held = Plate.of(span, height, thick, STEEL, top, bottom, Plate.Edge.CLAMPED, rim);
-        return new Plate(Math.max(hinged.deflection(), held.deflection()), Math.max(hinged.stress(), held.stress()));
-    }
-
     /**
      * Stress of a long strip whose edges cannot come in, by its pull alone, Pa: cylindrical bending of a thin plate,
      * {@code (E p² a² / (24 (1−ν²) t²))^⅓}. What a wall that bends far past its thickness comes to if its corners hold.
@@ -148,8 +137,7 @@ final class StoreRules {
     private static double enough(double height, double thick, double top, double bottom, boolean roofed, double from) {
         for (int parts = 2; parts <= 8; parts++) {
             double span = from / parts;
-            Plate p = worst(span, height, thick, top, bottom, roofed);
-            if (p.stress() < YIELD * 2 / 3 && p.deflection() < span / 100) return span;
+            if (FlatWall.holds(span, height, thick, top, bottom, roofed)) return span;
         }
         return Double.NaN;
     }

@@ -67,8 +67,11 @@ public final class Compiler {
     private int backCell = -1;
     private int outletCell = -1;
 
-    private Compiler(Rig rig) {
+    private final boolean eased;
+
+    private Compiler(Rig rig, boolean eased) {
         this.rig = rig;
+        this.eased = eased;
         pressure = Atmosphere.pressure(rig.place().altitude());
         sealed = sealedPressure(rig);
     }
@@ -95,7 +98,13 @@ public final class Compiler {
      */
     public static Plant compile(Rig rig, Weather weather) {
         RoomWiring.checkChannels(weather, surfaces(rig).size());
-        return new Compiler(rig).plant(weather);
+        return new Compiler(rig, false).plant(weather);
+    }
+
+    /** Compiles with the fans' thermostats eased, see {@link Gated}: what a fit to readings runs. */
+    public static Plant compileEased(Rig rig, Weather weather) {
+        RoomWiring.checkChannels(weather, surfaces(rig).size());
+        return new Compiler(rig, true).plant(weather);
     }
 
     private Plant plant(Weather weather) {
@@ -454,11 +463,21 @@ public final class Compiler {
         Latch high = null;
         Switch.Hours hours = null;
         boolean any = false;
+        boolean easing = eased
+                && circuit == null
+                && blown != null
+                && rig.switches().stream()
+                        .filter(s -> s.drives().equals(name))
+                        .allMatch(s -> s.differential() == null && s.highLimit() == null);
+        List<Gated.Call> calls = new ArrayList<>();
         for (Switch s : rig.switches()) {
             if (!s.drives().equals(name)) continue;
             any = true;
-            if (s.thermostat() != null) allow.add(latch(s.thermostat()));
-            if (s.lowLimit() != null) allow.add(latch(s.lowLimit()));
+            for (Switch.Thermostat t : new Switch.Thermostat[] {s.thermostat(), s.lowLimit()}) {
+                if (t == null) continue;
+                if (easing) calls.add(new Gated.Call(sensor(t.sensor()), t.on(), t.off()));
+                else allow.add(latch(t));
+            }
             if (s.differential() != null) {
                 Switch.Differential d = s.differential();
                 allow.add(keep(new Latch(sensor(d.hot()), sensor(d.cold()), d.on(), d.off())));
@@ -466,7 +485,8 @@ public final class Compiler {
             if (s.highLimit() != null) high = latch(s.highLimit());
             if (s.hours() != null) hours = s.hours();
         }
-        boolean regular = any && (!allow.isEmpty() || hours != null);
+        if (easing) blown.ease(wiring, calls.toArray(Gated.Call[]::new));
+        boolean regular = any && (!allow.isEmpty() || !calls.isEmpty() || hours != null);
         driven.add(new Driven(name, circuit, blown, motor, watts, List.copyOf(allow), high, hours, regular));
     }
 

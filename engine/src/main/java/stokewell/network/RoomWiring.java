@@ -156,14 +156,16 @@ final class RoomWiring {
         if (n == 0) nodes = Nodes.within(0.5, List.of(new Layer(layers.get(0).resistance(), 500)), 0.13, 0.04);
         n = nodes.count();
         int previous = -1;
+        double real = covering.realLoss();
         for (int i = 0; i < n; i++) {
             int node = wiring.node(name + " " + (i + 1), nodes.capacity(i) * area, start);
             masses.add(node);
-            if (i == 0) inside(node, film * area, FILM_RADIATIVE * area, area / Math.max(nodes.resistance(0), 1e-3));
-            else wiring.conduct(previous, node, area / nodes.resistance(i));
+            double first = real * area / Math.max(nodes.resistance(0), 1e-3);
+            if (i == 0) inside(node, film * area, FILM_RADIATIVE * area, first);
+            else wiring.conduct(previous, node, real * area / nodes.resistance(i));
             previous = node;
         }
-        double out = area / Math.max(nodes.resistance(n), 1e-3);
+        double out = real * area / Math.max(nodes.resistance(n), 1e-3);
         double sum = out + gOut + gSky;
         int account = wiring.account(name + "s");
         wiring.conduct(previous, account, outdoors, out * gOut / sum);
@@ -232,7 +234,7 @@ final class RoomWiring {
             double added = Slab.addedThickness(slab.edge(), 0.03 * slab.edge(), soil);
             outward += perimeter * Slab.uprightEdge(slab.edgeDepth(), equivalent, added, soil);
         }
-        outward = Math.max(outward, 0.1 * perimeter);
+        outward = slab.realLoss() * Math.max(outward, 0.1 * perimeter);
         wiring.conduct(edge, wiring.account("floor"), outdoors, outward);
         wiring.conduct(floor, edge, CONCRETE_CONDUCTIVITY * slab.thickness() * perimeter / EDGE_STRIP);
         if (under > 0) {
@@ -262,7 +264,11 @@ final class RoomWiring {
         double radius = Math.sqrt(rig.room().floorArea() / Math.PI);
         double away = Math.min(0.9, (0.7 + 0.4 * diameter) / radius);
         upToRoom(ground, (1 - away) * disk / 0.7);
-        wiring.conductToFixed(ground, wiring.account("floor"), rig.place().groundTemperature(), away * disk / 0.7);
+        wiring.conductToFixed(
+                ground,
+                wiring.account("floor"),
+                rig.place().groundTemperature(),
+                slab.realLoss() * away * disk / 0.7);
     }
 
     /** A warm floor's conductance to the room, by its films to air and contents. */
@@ -286,7 +292,10 @@ final class RoomWiring {
         wiring.conduct(concrete, upper, area / (half + slab.under() + 0.075 / soil));
         wiring.conduct(upper, lower, area * soil / 0.25);
         wiring.conductToFixed(
-                lower, wiring.account("floor"), rig.place().groundTemperature(), area / (0.175 / soil + beyond));
+                lower,
+                wiring.account("floor"),
+                rig.place().groundTemperature(),
+                slab.realLoss() * area / (0.175 / soil + beyond));
         return concrete;
     }
 

@@ -108,12 +108,25 @@ public record Room(
                     high = 2,
                     orElse = "1",
                     says = "Area over plan area, for a sloped roof.")
-            double areaFactor) {
+            double areaFactor,
+
+            @Entry(
+                    is = Dimension.NONE,
+                    low = 0.2,
+                    high = 6,
+                    orElse = "1",
+                    says = "Real loss over the reckoned loss: gaps, damp, nails; a fit to your readings tells it.")
+            double realLoss) {
 
         public Covering {
             layers = List.copyOf(layers);
-            Entries.check(Covering.class, "covering", layers, framing, absorptance, areaFactor);
+            Entries.check(Covering.class, "covering", layers, framing, absorptance, areaFactor, realLoss);
             if (layers.isEmpty()) throw new RigFault("covering", "layers", "no layer", "name at least one layer");
+        }
+
+        /** Loses what is reckoned. */
+        public Covering(List<Layer> layers, double framing, double absorptance, double areaFactor) {
+            this(layers, framing, absorptance, areaFactor, 1);
         }
     }
 
@@ -145,11 +158,25 @@ public record Room(
                 double edgeDepth,
 
                 @Entry(orElse = "clay", says = "The ground below: clay, sand or rock.")
-                Soil soil)
+                Soil soil,
+
+                @Entry(
+                        is = Dimension.NONE,
+                        low = 0.2,
+                        high = 6,
+                        orElse = "1",
+                        says =
+                                "Real loss over the reckoned loss: wet ground, a bare edge; a fit to your readings tells it.")
+                double realLoss)
                 implements Floor {
 
             public Slab {
-                Entries.check(Slab.class, "floor", thickness, under, edge, edgeDepth, soil);
+                Entries.check(Slab.class, "floor", thickness, under, edge, edgeDepth, soil, realLoss);
+            }
+
+            /** Loses what is reckoned. */
+            public Slab(double thickness, double under, double edge, double edgeDepth, Soil soil) {
+                this(thickness, under, edge, edgeDepth, soil, 1);
             }
         }
 

@@ -4,13 +4,26 @@ import static stokewell.rig.Dimension.COUNT;
 import static stokewell.rig.Dimension.LENGTH;
 import static stokewell.rig.Dimension.NONE;
 import static stokewell.rig.Dimension.SHARE;
+import static stokewell.rig.Dimension.VOLUME;
 
 import java.util.List;
 
 /** The insulated store of hot water. */
 public record Store(
-        @Entry(says = "round, square or lying, with its inside sizes.")
+        @Entry(
+                orElse = Entry.ABSENT,
+                says =
+                        "round, square or lying, with its inside sizes. If only the volume is said: round, twice as high as"
+                                + " wide.")
         Shape shape,
+
+        @Entry(
+                is = VOLUME,
+                low = 0.01,
+                high = 100,
+                orElse = Entry.ABSENT,
+                says = "Water in it, if not by the sizes of its shape; the shape then keeps its proportions.")
+        double volume,
 
         @Entry(is = COUNT, low = 2, high = 60, orElse = "12", says = "Layers that the water is reckoned in.")
         int nodes,
@@ -32,7 +45,7 @@ public record Store(
 
         @Entry(
                 is = NONE,
-                low = 1,
+                low = 0.3,
                 high = 6,
                 orElse = "1.5",
                 says = "Real loss over the reckoned loss: stubs, legs, lid, damp. 1.5 to 3 on home-built ones.")
@@ -63,11 +76,17 @@ public record Store(
         @Entry(orElse = Entry.ABSENT, says = "A coil in the store that keeps the loop's water apart.")
         Coil coil) {
 
+    /** The volume said is taken up into the shape: {@link #volume} is absent ({@code NaN}) in every store. */
     public Store {
+        if (shape == null && Double.isNaN(volume)) {
+            throw new RigFault("store", "shape", "is missing, and its volume too", "say one of them");
+        }
+        if (shape == null) shape = new Shape.Round(1, 2);
         Entries.check(
                 Store.class,
                 "store",
                 shape,
+                volume,
                 nodes,
                 wall,
                 jacket,
@@ -79,10 +98,52 @@ public record Store(
                 elevation,
                 supplyPort,
                 returnPort);
+        if (!Double.isNaN(volume)) {
+            shape = shape.scaled(Math.cbrt(volume / shape.content()));
+            volume = Double.NaN;
+        }
+    }
+
+    /** A store whose sizes are those of its shape. */
+    public Store(
+            Shape shape,
+            int nodes,
+            Layer wall,
+            Layer jacket,
+            Layer lid,
+            Layer base,
+            Standing standing,
+            double realLoss,
+            Cover cover,
+            double elevation,
+            double supplyPort,
+            double returnPort,
+            Coil coil) {
+        this(
+                shape,
+                Double.NaN,
+                nodes,
+                wall,
+                jacket,
+                lid,
+                base,
+                standing,
+                realLoss,
+                cover,
+                elevation,
+                supplyPort,
+                returnPort,
+                coil);
     }
 
     /** The shape of the water. */
     public sealed interface Shape permits Shape.Round, Shape.Square, Shape.Lying {
+
+        /** What it holds, m³. */
+        double content();
+
+        /** The same shape with every size multiplied by {@code factor}. */
+        Shape scaled(double factor);
 
         /** A standing cylinder. */
         record Round(
@@ -95,6 +156,16 @@ public record Store(
 
             public Round {
                 Entries.check(Round.class, "store.shape", diameter, height);
+            }
+
+            @Override
+            public double content() {
+                return Math.PI / 4 * diameter * diameter * height;
+            }
+
+            @Override
+            public Round scaled(double factor) {
+                return new Round(diameter * factor, height * factor);
             }
         }
 
@@ -113,6 +184,16 @@ public record Store(
             public Square {
                 Entries.check(Square.class, "store.shape", width, length, height);
             }
+
+            @Override
+            public double content() {
+                return width * length * height;
+            }
+
+            @Override
+            public Square scaled(double factor) {
+                return new Square(width * factor, length * factor, height * factor);
+            }
         }
 
         /** A cylinder lying on its side, full. */
@@ -126,6 +207,16 @@ public record Store(
 
             public Lying {
                 Entries.check(Lying.class, "store.shape", diameter, length);
+            }
+
+            @Override
+            public double content() {
+                return Math.PI / 4 * diameter * diameter * length;
+            }
+
+            @Override
+            public Lying scaled(double factor) {
+                return new Lying(diameter * factor, length * factor);
             }
         }
     }

@@ -57,12 +57,24 @@ public final class NightRun {
     /** Runs from the settled rig with some of it set as a person says it stands. */
     public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
         Simulation sim = settled(rig, weather, ask);
-        String start = startWords(weather, ask);
+        String start = startWords(weather);
         if (!given.nothing()) {
             sim.replace(given.in(sim.plant(), sim.states()));
             start += "; then set as given";
         }
         return record(sim, weather, ask, start);
+    }
+
+    /**
+     * Runs from a rig that has long stood without a fire: nothing is settled, everything stands as given.
+     *
+     * @param given must say all
+     */
+    public static Night cold(Rig rig, Weather weather, Ask ask, Given given) {
+        Plant plant = Compiler.compile(rig, weather);
+        Simulation sim = new Simulation(plant, weather.start().toLocalTime().toSecondOfDay(), ask.tolerance());
+        sim.place(seconds(weather, ask.from()), given.in(plant, plant.network().start()));
+        return record(sim, weather, ask, "cold: no fire for days, everything as given");
     }
 
     /** A simulation that stands, settled, at the start of the night. */
@@ -105,7 +117,8 @@ public final class NightRun {
         return weather.meanDay(first, first.plusDays(1));
     }
 
-    private static String startWords(Weather weather, Ask ask) {
+    /** What {@link #settled} comes from, in words. */
+    public static String startWords(Weather weather) {
         boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
         return repeats
                 ? "settled: this day and habit repeated until nothing changes"

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import java.util.function.DoublePredicate;
 import stokewell.network.Plant;
 import stokewell.rig.Rig;
@@ -38,6 +39,11 @@ public final class SeasonRun {
      * @throws CancellationException when it is stopped
      */
     public static Season run(Rig rig, Weather weather, Ask ask, DoublePredicate goOn) {
+        return run(rig, weather, ask, goOn, month -> {});
+    }
+
+    /** As above. @param told each month as it ends */
+    public static Season run(Rig rig, Weather weather, Ask ask, DoublePredicate goOn, Consumer<Season.Month> told) {
         NightRun.Ask start = new NightRun.Ask(
                 ask.from(), ask.until(), ask.hour(), LocalTime.of(16, 0), ask.limit(), ask.step(), ask.tolerance());
         Simulation sim = NightRun.settled(rig, weather, start);
@@ -58,6 +64,7 @@ public final class SeasonRun {
             LocalDateTime then = weather.start().plusSeconds(Math.round(next));
             if (!YearMonth.from(then).equals(month) || next >= until - 1) {
                 months.add(month(month, recorder.trace(), monthBegan, next, sim.wood() - woodBefore, ask.limit()));
+                told.accept(months.get(months.size() - 1));
                 woodBefore = sim.wood();
                 monthBegan = next;
             }

@@ -352,6 +352,17 @@ public final class Simulation {
         if (changed) restart(loaded);
     }
 
+    /** Lays on wood that was noted, whatever the habit says and the firebox is reckoned to hold. */
+    void lay(double mass) {
+        fuelIn += stoker.load(state.y, network.columns(state.t, state.y), state.t, mass);
+        stoker.setAir(state.t, secondOfDay(state.t));
+        wood += mass;
+        loads++;
+        lastLoadTime = state.t;
+        events.add(new Event.Loaded(state.t, mass));
+        restart(true);
+    }
+
     private void load(double wanted) {
         double[] x = network.columns(state.t, state.y);
         double mass = Math.min(wanted, stoker.fits(x));

@@ -1,0 +1,75 @@
+package stokewell.cli;
+
+import java.nio.file.Path;
+import stokewell.file.QuantityFault;
+import stokewell.file.WeatherFault;
+import stokewell.rig.Rig;
+import stokewell.web.Asking;
+import stokewell.web.Refusal;
+
+/** Understands what the page asks for as the verbs do, and says what is wrong without the names of their options. */
+public final class PageAsking implements Asking {
+
+    private static final String HOUR = "7:30";
+    private static final String LIMIT = "10 C";
+
+    @Override
+    public NightAsked night(Rig rig, Path beside, Wish wish) {
+        return understood(() -> {
+            WeatherChoice outdoors = outdoors(rig, beside, wish);
+            return new NightAsked(
+                    outdoors.weather(),
+                    Hours.night(outdoors, wish.from(), wish.until(), hour(wish), limit(wish)),
+                    outdoors.told(),
+                    outdoors.notes());
+        });
+    }
+
+    @Override
+    public SeasonAsked season(Rig rig, Path beside, Wish wish) {
+        return understood(() -> {
+            WeatherChoice outdoors = outdoors(rig, beside, wish);
+            return new SeasonAsked(
+                    outdoors.weather(),
+                    Hours.season(outdoors, wish.from(), wish.until(), hour(wish), limit(wish)),
+                    outdoors.told(),
+                    outdoors.notes());
+        });
+    }
+
+    private static WeatherChoice outdoors(Rig rig, Path beside, Wish wish) {
+        if (wish.file() != null) return WeatherChoice.file(wish.file(), rig);
+        if (wish.weather() != null) return WeatherChoice.words(wish.weather().strip(), rig, wish.units());
+        return WeatherChoice.of(null, rig, beside, wish.units());
+    }
+
+    private static String hour(Wish wish) {
+        return wish.hour() == null ? HOUR : wish.hour();
+    }
+
+    private static String limit(Wish wish) {
+        return wish.limit() == null ? LIMIT : wish.limit();
+    }
+
+    private interface Understanding<T> {
+        T get();
+    }
+
+    private static <T> T understood(Understanding<T> asked) {
+        try {
+            return asked.get();
+        } catch (Complaint e) {
+            String[] parts = e.getMessage().split("\n    ", 2);
+            throw Refusal.weather(plain(parts[0]), parts.length > 1 ? plain(parts[1]) : "");
+        } catch (QuantityFault e) {
+            throw Refusal.request(e.what, e.right);
+        } catch (WeatherFault e) {
+            String where = e.row > 0 ? "Row " + e.row + " of " + e.file : e.file;
+            throw Refusal.weather(where + ": " + e.what + ".", e.remedy + ".");
+        }
+    }
+
+    private static String plain(String said) {
+        return said.replaceAll("--(\\w)", "$1");
+    }
+}

@@ -1,0 +1,65 @@
+package stokewell.file;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the person says about a file of readings, over what it says itself.
+ *
+ * @param zone     of times that carry none, if said
+ * @param homeZone of times that carry none and where nothing was said: the shop's or the computer's
+ * @param dates    order of dates in numbers, if said
+ * @param decimal  the decimal mark, {@code '.'} or {@code ','}, if said
+ * @param unit     of temperatures that carry none, if said
+ * @param sensor   heading of the column that names the sensor, for a table with one reading a row, if said
+ * @param map      which columns or sensors are wanted, and as what; empty for all
+ * @param skip     whether single rows that cannot be read are left out, instead of refusing the file
+ * @param now      no reading is of later than a day after
+ */
+public record ReadingsAsk(
+        Optional<ZoneId> zone,
+        ZoneId homeZone,
+        Optional<DateOrder> dates,
+        Optional<Character> decimal,
+        Optional<SensorUnit> unit,
+        Optional<String> sensor,
+        List<Wanted> map,
+        boolean skip,
+        Instant now) {
+
+    /**
+     * A column, or a sensor of a table with one reading a row.
+     *
+     * @param column its heading, its number counted from 1, or the sensor's name in the file
+     * @param sensor what the shop shall call it
+     * @param unit   what it is written in, if said
+     */
+    public record Wanted(String column, String sensor, Optional<SensorUnit> unit) {}
+
+    /** Nothing said. */
+    public static ReadingsAsk plain(ZoneId homeZone, Instant now) {
+        return new ReadingsAsk(
+                Optional.empty(),
+                homeZone,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                false,
+                now);
+    }
+
+    /** What is wanted of a column or sensor of that name, or of that number counted from 1. */
+    Optional<Wanted> wanted(String name, int number) {
+        for (Wanted w : map) {
+            if (w.column.strip().equalsIgnoreCase(name.strip())) return Optional.of(w);
+        }
+        for (Wanted w : map) {
+            if (number > 0 && w.column.strip().equals(Integer.toString(number))) return Optional.of(w);
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,38 @@
+// What the check has to say, worst first. A stop is said on every view.
+import { h, steady } from "../look/draw.js";
+import { Answer } from "./answer.js";
+import { t } from "../text.js";
+
+const ORDER = ["stop", "mend", "mind", "fine"];
+export const worstFirst = list => [...list].sort((a, b) => ORDER.indexOf(a.level) - ORDER.indexOf(b.level));
+
+/** The level as a word in a box: never by colour alone. */
+export const Level = ({ level }) => h("span", { class: "level level-" + level }, t.level[level]);
+
+export const Banner = steady(({ answer, go, here }) => {
+  const list = answer.findings || [], count = level => list.filter(f => f.level === level).length;
+  if (answer.stop) {
+    const stops = list.filter(f => f.level === "stop");
+    return h("section", { class: "banner stop", role: "alert", "aria-label": t.level.stop },
+      h("p", {}, h(Level, { level: "stop" }), h("strong", {}, t.stopLead), " ", stops[0] ? stops[0].what : ""),
+      here !== "safe" && h("a", { href: "#safe", onClick: e => { e.preventDefault(); go("safe"); } }, t.seeFindings(list.filter(f => f.level !== "fine").length)));
+  }
+  return h("section", { class: "banner" , "aria-label": t.findings },
+    h("p", {}, ["mend", "mind", "fine"].map(l => count(l) > 0 && h("span", { class: "count" }, h(Level, { level: l }), " " + count(l))),
+      list.length === 0 && t.noFindings, h("span", { class: "faint" }, t.notChecked)),
+    here !== "safe" && h("a", { href: "#safe", onClick: e => { e.preventDefault(); go("safe"); } }, t.seeFindings(list.filter(f => f.level !== "fine").length)));
+});
+
+/** The key of the rig file that an open question asks for, where the page can take the answer. */
+function answering(finding, keys) {
+  const asked = keys && /: (safety(?:\.\w+)+)/.exec(finding.remedy);
+  return asked && keys.has(asked[1]) ? asked[1] : null;
+}
+
+export const FindingList = ({ findings, compact, keys, change }) => h("ol", { class: "findings" }, worstFirst(findings).map(f =>
+  h("li", { class: "finding finding-" + f.level, key: f.id },
+    h("p", { class: "what" }, h(Level, { level: f.level }), " ", f.what),
+    !compact && f.why && h("p", {}, f.why),
+    !compact && f.remedy && (answering(f, keys) ? h(Answer, { finding: f, entry: answering(f, keys), told: keys.get(answering(f, keys)), change })
+      : h("p", { class: "remedy" }, h("b", {}, t.remedy), " ", f.remedy)),
+    !compact && f.basis && h("p", { class: "basis" }, f.basis))));

@@ -1,0 +1,38 @@
+// What would help? Single changes, each run, ranked by what they bring in the morning.
+import { h } from "../look/draw.js";
+import { state } from "../state.js";
+import { begin, halt, change, go } from "../deeds.js";
+import { Progress } from "../look/progress.js";
+import { kelvins, mass, decimals } from "../units.js";
+import { Level } from "../night/findings.js";
+import { t } from "../text.js";
+
+const signed = (v, tell) => v === null || v === undefined ? "–" : (v < -0.005 ? "−" : "+") + tell(Math.abs(v));
+
+export function Help() {
+  const { helps, rig } = state;
+  const list = helps ? helps.done ? helps.done.helps : helps.parts.map(p => p.help).sort((a, b) => b.morningK - a.morningK) : [];
+  const most = Math.max(0.1, ...list.map(one => Math.abs(one.morningK)));
+  const old = helps && helps.version !== rig.version;
+  const tryOne = async one => {
+    if (await change(one.set.map(s => ({ set: s.key, value: s.value })), one.what)) go("night");
+  };
+  return h("div", { class: "column" },
+    h("p", { class: "note" }, t.helpNote),
+    (!helps || helps.state !== "running") && h("button", { type: "button", class: "main", onClick: () => begin("helps") }, helps ? t.helpAgain : t.helpRun),
+    helps && h(Progress, { work: helps, stop: () => halt("helps") }),
+    old && h("p", { class: "note" }, t.helpOld),
+    list.length > 0 && h("ol", { class: "helps" }, list.map(one => h("li", { key: one.id },
+      h("div", { class: "help-what" }, h("h3", {}, one.what),
+        h("svg", { viewBox: "0 0 100 6", preserveAspectRatio: "none", "aria-hidden": "true" },
+          h("rect", { width: 100 * Math.max(0, one.morningK) / most, height: 6, class: "gain" }),
+          one.morningK < 0 && h("rect", { width: 100 * -one.morningK / most, height: 6, class: "loss" })),
+        h("p", {}, t.help.effort(one.effort), one.effortSays ? ": " + one.effortSays : "")),
+      h("dl", {}, [[t.help.morning, signed(one.morningK, k => kelvins(k))], [t.help.lowest, signed(one.lowestK, k => kelvins(k))], [t.help.wood, woodSaved(one.woodKg)],
+        one.boilK !== null && one.boilK !== undefined && [t.help.boil, signed(one.boilK, k => kelvins(k, 0))]].filter(Boolean)
+        .map(([label, value]) => h("div", {}, h("dt", {}, label), h("dd", {}, value)))),
+      one.newStops && one.newStops.length > 0 && h("p", { class: "fault" }, h(Level, { level: "stop" }), " ", one.newStops[0].what),
+      h("button", { type: "button", disabled: old, onClick: () => tryOne(one) }, t.tryIt, h("span", { class: "unseen" }, ": " + one.what))))));
+}
+
+const woodSaved = kg => kg === null || kg === undefined ? "–" : Math.abs(kg) < 0.05 ? decimals(0, 0) : kg > 0 ? mass(kg, 1) : "−" + mass(-kg, 1);

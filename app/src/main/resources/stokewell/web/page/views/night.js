@@ -1,0 +1,57 @@
+// Will it carry the night? The rig and its night, and whatever part is touched beside them.
+import { h } from "../look/draw.js";
+import { RigDrawing } from "../drawing/rig.js";
+import { NightChart } from "../night/chart.js";
+import { Layers } from "../night/layers.js";
+import { Numbers, Ledger, HourTable } from "../night/numbers.js";
+import { Scrub } from "../night/scrub.js";
+import { Sheet, Adding } from "../part/sheet.js";
+import { words } from "../part/parts.js";
+import { drag, handled } from "../drag.js";
+import { state, update } from "../state.js";
+import { change, pin, go } from "../deeds.js";
+import { unitsInUse, write } from "../units.js";
+import { t } from "../text.js";
+
+let cameFrom = null;
+
+export function open(part) {
+  if (part && !state.part) cameFrom = document.activeElement;
+  update({ part, refusal: null });
+  if (part) queueMicrotask(() => requestAnimationFrame(() => document.getElementById("sheet-name")?.focus({ preventScroll: innerWidth >= 900 })));
+  else if (cameFrom) { cameFrom.focus?.(); cameFrom = null; }
+}
+
+const seek = time => update({ time });
+
+const grip = {
+  drag: (key, si, moved) => drag(key, write(si, "LENGTH"), moved, si),
+  drop: (key, si) => change([{ set: key, value: write(si, "LENGTH") }], t.step(t.part.store, words(key, "store"))),
+};
+
+export function Night() {
+  const { answer, ghost, time, part, rig } = state;
+  if (!answer) return rig && rig.faults.length ? h(Faults, { rig }) : h("p", { class: "waiting" }, t.running);
+  const view = answer.view, sample = Math.min(time, view.series.size - 1);
+  return h("div", { class: part ? "bench open" : "bench" },
+    h("div", { class: "bench-main" },
+      h("p", { class: "verdict" }, answer.verdict || t.verdict(view)),
+      h(Numbers, { view, ghost, units: unitsInUse() }),
+      h("section", { "aria-label": t.drawn.label },
+        h(RigDrawing, { view: state.drag ? { ...view, rig: handled(view.rig, state.drag) } : view, sample, chosen: part, open, grip, units: unitsInUse() }),
+        h(Scrub, { view, sample, seek }),
+        h("div", { class: "row tools" },
+          h("button", { type: "button", onClick: pin }, t.pin(state.pins.length)),
+          state.pins.length > 0 && h("button", { type: "button", class: "plain", onClick: () => go("side") }, t.seePins),
+          ghost && h("button", { type: "button", class: "plain", onClick: () => update({ ghost: null }) }, t.dropGhost),
+          h(Adding, { rig: view.rig, change }))),
+      h("section", {}, h("h2", {}, t.nightTitle), h("p", { class: "note" }, ghost ? t.ghostNote : t.nightNote(answer.told)),
+        h(NightChart, { view, ghost, sample, seek, units: unitsInUse() }),
+        h(Layers, { view, sample, units: unitsInUse() }),
+        h(HourTable, { view, units: unitsInUse() })),
+      h("section", {}, h("h2", {}, t.ledger.heading), h("p", { class: "note" }, t.ledger.note), h(Ledger, { view, ghost, units: unitsInUse() }))),
+    part && h(Sheet, { key: part + rig.id, view, sample, part, keys: state.keys, change, close: () => open(null), now: state.refusal, version: rig.version }));
+}
+
+export const Faults = ({ rig }) => h("section", { class: "faults" }, h("h2", {}, t.faults(rig.faults.length)),
+  h("ul", {}, rig.faults.map(f => h("li", {}, f.line ? t.line(f.line) + " " : "", f.key ? h("code", {}, f.key) : "", " ", f.what, " ", h("b", {}, f.right)))));

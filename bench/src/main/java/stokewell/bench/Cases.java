@@ -1,0 +1,133 @@
+package stokewell.bench;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.List;
+import stokewell.file.RigFile;
+import stokewell.file.RigFileFault;
+import stokewell.file.WeatherFile;
+import stokewell.network.Compiler;
+import stokewell.rig.Habit;
+import stokewell.rig.Place;
+import stokewell.rig.Rig;
+import stokewell.rig.Store;
+import stokewell.run.NightRun;
+import stokewell.run.SeasonRun;
+import stokewell.weather.Site;
+import stokewell.weather.Weather;
+
+/** What is measured: the example rigs, all moved to one cold coast with a file of real hours. */
+final class Cases {
+
+    /** The largest rig: two pickups, three circuits, a store in 24 layers. */
+    static final String LARGEST = "joinery";
+
+    /** Share of its own loads that the boat shed burns on this milder coast: the store must not boil. */
+    private static final double BOAT_SHED_LOADS = 0.45;
+
+    static final LocalDateTime AUTUMN = LocalDateTime.of(2023, 10, 1, 0, 0);
+    static final LocalDateTime WINTER = LocalDateTime.of(2023, 12, 15, 0, 0);
+    static final int SEASON = 212;
+    static final double HALF_HOUR = 1800;
+
+    private Cases() {}
+
+    /** A rig, moved to Sand Point, Alaska. */
+    static Rig rig(String name) {
+        Rig r;
+        try {
+            r = RigFile.read(examples().resolve(name + ".yaml"), List.of()).rig();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (RigFileFault e) {
+            throw new IllegalStateException(e);
+        }
+        double share = name.equals("boat-shed") ? BOAT_SHED_LOADS : 1;
+        Habit habit = r.habit() instanceof Habit.Clock c
+                ? new Habit.Clock(
+                        c.loads().stream()
+                                .map(l -> new Habit.Load(l.at(), share * l.mass()))
+                                .toList(),
+                        c.skipAbove())
+                : r.habit();
+        Place place = new Place(Math.toRadians(55.32), Math.toRadians(-160.52), -9 * 3600, 7, 277.15);
+        return with(r, place, habit, r.store());
+    }
+
+    /** The same rig loaded by rule: whenever the stove has cooled, from eight to five. */
+    static Rig byRule(Rig r) {
+        Habit.Clock clock = (Habit.Clock) r.habit();
+        double mass = clock.loads().get(0).mass();
+        return with(r, r.place(), new Habit.Rule(mass, 413.15, 8 * 3600, 17 * 3600, clock.skipAbove()), r.store());
+    }
+
+    /** The same rig with its store reckoned in another number of layers. */
+    static Rig withLayers(Rig r, int layers) {
+        Store s = r.store();
+        Store store = new Store(
+                s.shape(),
+                layers,
+                s.wall(),
+                s.jacket(),
+                s.lid(),
+                s.base(),
+                s.standing(),
+                s.realLoss(),
+                s.cover(),
+                s.elevation(),
+                s.supplyPort(),
+                s.returnPort(),
+                s.coil());
+        return with(r, r.place(), r.habit(), store);
+    }
+
+    private static Rig with(Rig r, Place place, Habit habit, Store store) {
+        return new Rig(
+                r.name(),
+                r.story(),
+                place,
+                r.weather(),
+                r.room(),
+                r.stove(),
+                r.flue(),
+                r.fuel(),
+                habit,
+                r.pickups(),
+                r.loop(),
+                store,
+                r.emitters(),
+                r.switches());
+    }
+
+    /** The typical year of Sand Point (TMY3), hour by hour, from the first of September. */
+    static Weather weather(Rig rig) {
+        Site site = new Site(
+                rig.place().latitude(),
+                rig.place().longitude(),
+                rig.place().utcOffset(),
+                rig.place().altitude());
+        Path file = examples().resolve("weather/tmy3_703165_sand_point_ak.csv");
+        return Weather.of(
+                WeatherFile.read(file, site).hourly(),
+                site,
+                Compiler.surfaces(rig),
+                LocalDateTime.of(2023, 9, 1, 0, 0));
+    }
+
+    static NightRun.Ask night(double tolerance) {
+        LocalDateTime from = LocalDateTime.of(2023, 12, 20, 8, 0);
+        return new NightRun.Ask(
+                from, from.plusDays(1), LocalTime.of(7, 30), LocalTime.of(16, 0), 283.15, 300, tolerance);
+    }
+
+    static SeasonRun.Ask season(LocalDateTime from, int days, double tolerance) {
+        return new SeasonRun.Ask(from, from.plusDays(days), LocalTime.of(7, 30), 283.15, HALF_HOUR, tolerance);
+    }
+
+    private static Path examples() {
+        return Path.of(System.getProperty("examples", "examples")).toAbsolutePath();
+    }
+}

@@ -1,0 +1,23 @@
+package stokewell.fit;
+
+import java.util.List;
+
+/** Anything with unknowns that says what should have been read: the model behind a least squares fit. */
+public interface Response {
+
+    /** What is to be estimated. */
+    List<Unknown> unknowns();
+
+    /**
+     * What would be read.
+     *
+     * @param p values of the unknowns
+     * @return one number a row of the observations; null where the model has no answer for these values
+     */
+    double[] at(double[] p);
+
+    /** The slope of every row by unknown j, where the model knows it without trying; null where it is to be tried. */
+    default double[] slope(int j, double[] p) {
+        return null;
+    }
+}
