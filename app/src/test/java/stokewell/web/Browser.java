@@ -83,7 +83,7 @@ final class Browser implements AutoCloseable {
 
     private void serve(int port) {
         server = WebServer.start(
-                new WebServer.Start(folder, null, port, UnitSystem.SI, new PrintWriter(errors)), new PageAsking());
+                new WebServer.Start(folder, null, port, false, UnitSystem.SI, new PrintWriter(errors)), new PageAsking());
     }
 
     /** Ends the server and starts another on the same port. */
