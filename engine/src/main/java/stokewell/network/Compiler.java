@@ -267,7 +267,7 @@ public final class Compiler {
         double pipeTop = saturationAt(Math.max(0, l.header().level() - high));
         for (int i = firstSupply; i < circuit.next() && !coil; i++) vent("supply pipe", circuit.cell(i), pipeTop);
         if (coil) vent("supply pipe", riser, pipeTop);
-        if (l.pump() != null) drive("pump", loop, null, pumpPower(l.pump()));
+        drive("pump", loop, null, pumpPower(l.pump()));
     }
 
     private void coil(CircuitWiring circuit, Fluid fluid, double high, double low) {
@@ -456,7 +456,9 @@ public final class Compiler {
         return made;
     }
 
+    /** Joins a pump or fan to its switches; what has neither goes by itself and is no one's to drive. */
     private void drive(String name, Circuit circuit, Gated blown, double watts) {
+        if (blown == null && !circuit.hasPump()) return;
         Supply motor = new Supply(wiring.account("electricity"), new int[] {room.air}, new double[] {1});
         wiring.add(motor);
         List<Latch> allow = new ArrayList<>();

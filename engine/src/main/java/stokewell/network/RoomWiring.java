@@ -39,6 +39,9 @@ final class RoomWiring {
     /** Depth of soil that is modelled as mass, m: ISO 52016-1 takes 0.5. */
     private static final double SOIL_DEPTH = 0.5;
 
+    /** Density of air at 20 C and sea level, kg/m3: ISO 9972. */
+    private static final double STANDARD_AIR = 1.204;
+
     private static final double CONCRETE = 2400 * 1000;
     private static final double CONCRETE_CONDUCTIVITY = 1.8;
 
@@ -111,7 +114,8 @@ final class RoomWiring {
         floor(footprint, storeOnFloor);
         glassAndDoors();
 
-        double area = Leakage.areaFrom(room.leakage().at50Pa() * 3600, room.volume(), airDensity);
+        // a blower door's figure is told at sea level's density, ISO 9972, wherever it was taken: the holes come from that
+        double area = Leakage.areaFrom(room.leakage().at50Pa() * 3600, room.volume(), STANDARD_AIR);
         Leakage leak = Leakage.of(area, 1, shelter(room.leakage().shelter()));
         exchange = new AirExchange(
                 wiring,

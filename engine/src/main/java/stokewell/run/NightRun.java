@@ -87,7 +87,7 @@ public final class NightRun {
         Plant settling = Compiler.compile(rig, mean);
         double secondOfDay = mean.start().toLocalTime().toSecondOfDay();
         double origin = repeats ? from : seconds(mean, weather.start().plusSeconds(Math.round(lived)));
-        Simulation still = new Simulation(settling, secondOfDay, 10 * ask.tolerance());
+        Simulation still = new Simulation(settling, secondOfDay, 2 * ask.tolerance());
         still.place(origin, settling.network().start());
         Settle.run(still, origin);
         Simulation sim;

@@ -164,11 +164,12 @@ public final class Simulation {
     }
 
     /**
-     * Goes on after a switch or a load: pumps change the flows at once, nothing else jumps (the fire's gas hangs on states
-     * alone), so only the flows are found anew.
+     * Goes on after a switch or a load: pumps change the flows at once, and kindling the fire's gas; nothing else jumps, so
+     * after a switch only the flows are found anew.
      */
     private void restart(boolean loaded) {
         findFlows();
+        if (loaded) integrator.restart(state);
         integrator.forget(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
     }
 
