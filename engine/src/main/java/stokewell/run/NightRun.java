@@ -79,6 +79,23 @@ public final class NightRun {
 
     /** A simulation that stands, settled, at the start of the night. */
     public static Simulation settled(Rig rig, Weather weather, Ask ask) {
+        return settled(rig, weather, ask, null).simulation();
+    }
+
+    /**
+     * Settled, and what others may begin from.
+     *
+     * @param simulation stands at the start of the night
+     * @param standing   what the rig settled to
+     */
+    public record Settled(Simulation simulation, Standing standing) {}
+
+    /**
+     * As above, from where a rig that differs little has settled: it takes fewer days, and comes to the same.
+     *
+     * @param near null for none; one of another build is not used
+     */
+    public static Settled settled(Rig rig, Weather weather, Ask ask, Standing near) {
         double from = seconds(weather, ask.from());
         boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
         int days = repeats ? 0 : LIVED_DAYS;
@@ -88,8 +105,10 @@ public final class NightRun {
         double secondOfDay = mean.start().toLocalTime().toSecondOfDay();
         double origin = repeats ? from : seconds(mean, weather.start().plusSeconds(Math.round(lived)));
         Simulation still = new Simulation(settling, secondOfDay, 2 * ask.tolerance());
-        still.place(origin, settling.network().start());
+        boolean known = near != null && near.fits(settling.network());
+        still.place(origin, known ? near.states() : settling.network().start());
         Settle.run(still, origin);
+        Standing standing = Standing.of(still, settling.network());
         Simulation sim;
         if (repeats) {
             sim = new Simulation(Compiler.compile(rig, weather), secondOfDay, ask.tolerance());
@@ -104,7 +123,7 @@ public final class NightRun {
             sim.run(from);
             sim.freshBooks();
         }
-        return sim;
+        return new Settled(sim, standing);
     }
 
     private static Weather meanBefore(Weather weather, double lived) {

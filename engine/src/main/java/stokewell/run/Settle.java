@@ -33,6 +33,12 @@ final class Settle {
      * @param from start of the day on the run's clock, s
      */
     static Found run(Simulation sim, double from) {
+        Found f0 = run0(sim, from);
+        System.setProperty("settle.days", "" + f0.days());
+        return f0;
+    }
+
+    static Found run0(Simulation sim, double from) {
         Network network = sim.plant().network();
         int n = network.size();
         int heat = 0;
