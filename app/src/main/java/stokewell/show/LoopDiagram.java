@@ -7,10 +7,10 @@ import stokewell.rig.Pickup;
 import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Switch;
-import stokewell.show.Symbols.Way;
 import stokewell.sheet.Parts;
 import stokewell.sheet.Plates;
 import stokewell.sheet.Weights;
+import stokewell.show.Symbols.Way;
 
 /** The loop as a diagram: what follows what, which way the water goes, where sensors sit; nothing to scale. */
 final class LoopDiagram {
@@ -92,9 +92,15 @@ final class LoopDiagram {
         double x = fire + 40;
         Trail tank = new Trail().box(x, 16, 64, 26);
         on.along(new Trail().move(fire, HOT).line(fire, 7).line(x + 18, 7).line(x + 18, 13), Ink.FIRE, 1.6);
-        on.area(tank, Symbols.WHITE, 1).area(new Trail().box(x, 29, 64, 13), Ink.WATER, 0.2).along(tank, Ink.TEXT, 1.2);
+        on.area(tank, Symbols.WHITE, 1)
+                .area(new Trail().box(x, 29, 64, 13), Ink.WATER, 0.2)
+                .along(tank, Ink.TEXT, 1.2);
         words(x + 70, 26, "header " + sizes.volume(Parts.of(rig).header()), Drawing.Anchor.START);
-        words(x + 70, 37, "loose lid, " + sizes.volume(rig.loop().header().water()) + " in it when cold", Drawing.Anchor.START);
+        words(
+                x + 70,
+                37,
+                "loose lid, " + sizes.volume(rig.loop().header().water()) + " in it when cold",
+                Drawing.Anchor.START);
         words(fire - 6, 26, "open vent " + sizes.gauge(rig.loop().header().vent()), Drawing.Anchor.END);
         on.heavy(fire - 6, 37, "NO VALVE", Ink.DANGER, TYPE, Drawing.Anchor.END);
         double feed = x + 50;
@@ -109,7 +115,11 @@ final class LoopDiagram {
         on.line(fire + 24, cool, fire + 24, cool - 18, Ink.WATER, 1.6);
         on.area(ring, Symbols.WHITE, 1).along(ring, Ink.TEXT, 1.2);
         on.line(fire + 12, cool - 30, fire + 36, cool - 30, Ink.TEXT, 0.8);
-        words(fire + 40, cool - 27, "vessel " + sizes.volume(rig.safety().vessel().volume()), Drawing.Anchor.START);
+        words(
+                fire + 40,
+                cool - 27,
+                "vessel " + sizes.volume(rig.safety().vessel().volume()),
+                Drawing.Anchor.START);
     }
 
     /** The first that the water meets stands lowest. */
@@ -121,7 +131,13 @@ final class LoopDiagram {
             double y = pickupY(i, step);
             Trail box = new Trail().box(14, y - BLOCK / 2, fire - 14 + 14, BLOCK);
             on.area(box, Symbols.WHITE, 1).area(box, Ink.FIRE, 0.13).along(box, Ink.TEXT, 1.3);
-            on.heavy(fire - 40, y + 3, Plain.name(rig.pickups().get(i).name(), 16), Ink.TEXT, TYPE + 0.5, Drawing.Anchor.MIDDLE);
+            on.heavy(
+                    fire - 40,
+                    y + 3,
+                    Plain.name(rig.pickups().get(i).name(), 16),
+                    Ink.TEXT,
+                    TYPE + 0.5,
+                    Drawing.Anchor.MIDDLE);
         }
     }
 
@@ -171,7 +187,9 @@ final class LoopDiagram {
     }
 
     private static String kind(Emitter e) {
-        return e instanceof Emitter.FanCoil ? "fan coil" : e instanceof Emitter.Radiator ? "radiator" : "pipe in the slab";
+        return e instanceof Emitter.FanCoil
+                ? "fan coil"
+                : e instanceof Emitter.Radiator ? "radiator" : "pipe in the slab";
     }
 
     private void sensors() {

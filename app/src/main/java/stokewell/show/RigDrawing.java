@@ -8,11 +8,11 @@ import stokewell.rig.Rig;
 import stokewell.rig.Safety;
 import stokewell.rig.Store;
 import stokewell.rig.Stove;
-import stokewell.show.Symbols.Way;
 import stokewell.sheet.Height;
 import stokewell.sheet.Parts;
 import stokewell.sheet.Plates;
 import stokewell.sheet.Weights;
+import stokewell.show.Symbols.Way;
 
 /**
  * The rig from the side. Heights, tank and insulation to scale, sizes of the stove as far as the rig tells them; how far
@@ -46,7 +46,9 @@ final class RigDrawing {
         sizes = new Sizes(as);
         this.width = width;
         high = top();
-        low = rig.store() == null ? 0 : Math.min(0, rig.store().elevation() - rig.store().base().thickness());
+        low = rig.store() == null
+                ? 0
+                : Math.min(0, rig.store().elevation() - rig.store().base().thickness());
         double across = stoveAcross() + (rig.store() == null ? 0 : tankAcross());
         double room = width - LEFT - RIGHT - (rig.store() == null ? 0 : BETWEEN) - (piped().isEmpty() ? 0 : EMITTERS);
         scale = Math.min(room / across, (most - ABOVE - BELOW) / (high - low));
@@ -56,7 +58,8 @@ final class RigDrawing {
 
     private String told() {
         StringBuilder b = new StringBuilder("The rig from the side, to scale. Heights above the floor: ");
-        for (Height h : Height.of(rig)) b.append(h.what()).append(' ').append(sizes.tape(h.above())).append("; ");
+        for (Height h : Height.of(rig))
+            b.append(h.what()).append(' ').append(sizes.tape(h.above())).append("; ");
         return b.append("all of them stand in the table of heights.").toString();
     }
 
@@ -65,7 +68,12 @@ final class RigDrawing {
         for (Height h : Height.of(rig)) top = Math.max(top, h.above());
         if (rig.store() != null) {
             Store s = rig.store();
-            top = Math.max(top, s.elevation() + Plates.inside(s) + s.wall().thickness() + s.lid().thickness());
+            top = Math.max(
+                    top,
+                    s.elevation()
+                            + Plates.inside(s)
+                            + s.wall().thickness()
+                            + s.lid().thickness());
         }
         return top + 0.06;
     }
@@ -146,7 +154,11 @@ final class RigDrawing {
         on.line(x - flue / 2, up, x - flue / 2, top, Ink.TEXT, 1.1);
         on.line(x + flue / 2, up, x + flue / 2, top, Ink.TEXT, 1.1);
         on.along(
-                new Trail().move(x - flue / 2 - 4, up + 5).line(x - 2, up + 1).line(x + 2, up + 9).line(x + flue / 2 + 4, up + 5),
+                new Trail()
+                        .move(x - flue / 2 - 4, up + 5)
+                        .line(x - 2, up + 1)
+                        .line(x + 2, up + 9)
+                        .line(x + flue / 2 + 4, up + 5),
                 Ink.TEXT,
                 0.8);
         double legs = Math.min(14, 0.12 * s.height() * scale);
@@ -171,7 +183,8 @@ final class RigDrawing {
             double tall = Math.min(0.4, rig.stove().height() * 0.45) * scale;
             double mid = y(p.elevation());
             on.along(
-                    Symbols.turns(stoveLeft + stoveWide * 0.45, stoveLeft + stoveWide - 7, mid - tall / 2, mid + tall / 2, 3),
+                    Symbols.turns(
+                            stoveLeft + stoveWide * 0.45, stoveLeft + stoveWide - 7, mid - tall / 2, mid + tall / 2, 3),
                     Ink.WATER,
                     Math.max(2, p.bore() * scale));
         }
@@ -225,11 +238,13 @@ final class RigDrawing {
         double r = Math.max(1.5, t.bore() / 2 * scale);
         double inside = tankWide - 2 * jacket - 4 * r;
         double span = inStore(t.bottom()) - inStore(t.top());
-        int rows = (int) Math.max(1, Math.min(t.count(), Math.round(Math.sqrt(t.count() * span / Math.max(1, inside)))));
+        int rows =
+                (int) Math.max(1, Math.min(t.count(), Math.round(Math.sqrt(t.count() * span / Math.max(1, inside)))));
         int each = (int) Math.ceil((double) t.count() / rows);
         int left = t.count();
         for (int row = 0; row < rows; row++) {
-            double y = rows == 1 ? inStore(0.5 * (t.top() + t.bottom())) : inStore(t.bottom()) - span * row / (rows - 1);
+            double y =
+                    rows == 1 ? inStore(0.5 * (t.top() + t.bottom())) : inStore(t.bottom()) - span * row / (rows - 1);
             for (int k = 0; k < each && left > 0; k++, left--) {
                 double x = tankLeft + jacket + 2 * r + inside * (each == 1 ? 0.5 : (double) k / (each - 1));
                 Trail ring = Symbols.circle(x, y, r);
@@ -294,7 +309,8 @@ final class RigDrawing {
         double x = Math.max(riser + 8, Math.min(down - side * 0.5, riser + 14));
         double wide = Math.max(14, Math.min(side, BETWEEN));
         double tall = Math.max(14, side);
-        double share = Math.min(0.8, rig.loop().header().water() / Math.max(1e-3, Parts.of(rig).header()));
+        double share = Math.min(
+                0.8, rig.loop().header().water() / Math.max(1e-3, Parts.of(rig).header()));
         double top = level - tall * (1 - share);
         Trail tank = new Trail().box(x, top, wide, tall);
         double feed = Math.min(x + wide - 5, down);
@@ -328,9 +344,23 @@ final class RigDrawing {
                 ? y(r.elevation())
                 : e instanceof Emitter.FloorLoop ? floor + 5 : 0.5 * (hot + cool) - 30 + 60 * i;
         double tall = e instanceof Emitter.FloorLoop ? 0 : 26;
-        on.along(new Trail().move(wall, hot).line(down, hot).line(down, y - tall / 4).line(x, y - tall / 4), Ink.FIRE, 1.6);
+        on.along(
+                new Trail()
+                        .move(wall, hot)
+                        .line(down, hot)
+                        .line(down, y - tall / 4)
+                        .line(x, y - tall / 4),
+                Ink.FIRE,
+                1.6);
         double back = down + 4;
-        on.along(new Trail().move(wall, cool).line(back, cool).line(back, y + tall / 4 + (tall == 0 ? 4 : 0)).line(x, y + tall / 4 + (tall == 0 ? 4 : 0)), Ink.WATER, 1.6);
+        on.along(
+                new Trail()
+                        .move(wall, cool)
+                        .line(back, cool)
+                        .line(back, y + tall / 4 + (tall == 0 ? 4 : 0))
+                        .line(x, y + tall / 4 + (tall == 0 ? 4 : 0)),
+                Ink.WATER,
+                1.6);
         if (e instanceof Emitter.FloorLoop) {
             for (int k = 0; k < 6; k++) {
                 Trail ring = Symbols.circle(x + 4 + k * 8, floor + 9, 2.6);
@@ -340,7 +370,9 @@ final class RigDrawing {
             Trail box = new Trail().box(x, y - tall / 2, wide, tall);
             on.area(box, Symbols.WHITE, 1).along(box, Ink.TEXT, 1.3);
             if (e instanceof Emitter.FanCoil) Symbols.fan(on, x + wide / 2, y, 9);
-            else for (double k = x + 5; k < x + wide; k += 6) on.line(k, y - tall / 2 + 3, k, y + tall / 2 - 3, Ink.TEXT, 0.6);
+            else
+                for (double k = x + 5; k < x + wide; k += 6)
+                    on.line(k, y - tall / 2 + 3, k, y + tall / 2 - 3, Ink.TEXT, 0.6);
         }
         if (c.pump() != null) Symbols.pump(on, back, (cool + Math.min(floor, y)) / 2, y > cool ? Way.UP : Way.DOWN);
     }
@@ -362,7 +394,8 @@ final class RigDrawing {
         }
         left.draw(on, ABOVE, floor - 4);
         right.draw(on, ABOVE, floor - 4);
-        String flue = "flue " + sizes.cut(rig.flue().diameter()) + ", " + sizes.run(rig.flue().height()) + " high";
+        String flue = "flue " + sizes.cut(rig.flue().diameter()) + ", "
+                + sizes.run(rig.flue().height()) + " high";
         on.words(LEFT - 12, floor + 14, flue, Ink.TEXT, 9, Drawing.Anchor.END);
     }
 }

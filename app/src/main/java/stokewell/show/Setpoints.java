@@ -105,22 +105,27 @@ final class Setpoints {
             add(
                     name + " always runs: " + number(s.highLimit().sensor()),
                     onOff(s.highLimit()),
-                    "Carries heat away before it boils at " + as.hot(boiling(rig)) + "; " + difference(boiling(rig) - s.highLimit().on())
-                            + " are left.");
+                    "Carries heat away before it boils at " + as.hot(boiling(rig)) + "; "
+                            + difference(boiling(rig) - s.highLimit().on()) + " are left.");
         }
         if (s.thermostat() != null) thermostat(name, s.thermostat());
         if (s.hours() != null) {
-            add(name + ": hours", hour(s.hours().from()) + " to " + hour(s.hours().until()), "Runs in these hours only.");
+            add(
+                    name + ": hours",
+                    hour(s.hours().from()) + " to " + hour(s.hours().until()),
+                    "Runs in these hours only.");
         }
         if (lines.size() == before) add(name, "never", "Nothing switches it: it stands still.");
     }
 
     private void low(String name, boolean pump, Switch.Thermostat t) {
         String why;
-        if (!pump) why = "Below this it blows lukewarm air or moves no heat worth its power: the rest is kept for later.";
+        if (!pump)
+            why = "Below this it blows lukewarm air or moves no heat worth its power: the rest is kept for later.";
         else if (t.off() < TAR) {
-            why = "Holds back until the pickup is hot. Below " + as.hot(TAR) + " metal in the fire gathers tar, and this lets it go to "
-                    + as.setting(t.off()) + ": brush it weekly.";
+            why = "Holds back until the pickup is hot. Below " + as.hot(TAR)
+                    + " metal in the fire gathers tar, and this lets it go to " + as.setting(t.off())
+                    + ": brush it weekly.";
         } else why = "Keeps the pickup above " + as.hot(TAR) + ", where metal in the fire gathers no tar.";
         add(name + " never runs below: " + number(t.sensor()), onOff(t), why);
     }
@@ -157,7 +162,8 @@ final class Setpoints {
         add(
                 "hot alarm on the last pickup's outlet",
                 "rings at " + as.hot(alarm(rig)),
-                "Water boils here at " + as.hot(boiling(rig)) + ": it must be heard before. Shut the air when it rings.");
+                "Water boils here at " + as.hot(boiling(rig))
+                        + ": it must be heard before. Shut the air when it rings.");
         Safety safety = rig.safety();
         double air = Atmosphere.pressure(rig.place().altitude());
         if (safety.relief() != null) {
@@ -165,7 +171,8 @@ final class Setpoints {
                     "relief valve",
                     "opens at " + sizes.pressure(safety.relief().opens()),
                     "Stamped by its maker and never reset; water at that pressure boils at "
-                            + as.hot(Water.saturationTemperature(air + safety.relief().opens())) + ".");
+                            + as.hot(Water.saturationTemperature(
+                                    air + safety.relief().opens())) + ".");
         }
         if (safety.vessel() != null) {
             add(
@@ -192,7 +199,10 @@ final class Setpoints {
     private void fire() {
         double skip = rig.habit() instanceof Habit.Clock c ? c.skipAbove() : ((Habit.Rule) rig.habit()).skipAbove();
         if (!Double.isNaN(skip)) {
-            add("no more wood when the store's top is over", as.setting(skip), "Leaves room for the heat still in the stove.");
+            add(
+                    "no more wood when the store's top is over",
+                    as.setting(skip),
+                    "Leaves room for the heat still in the stove.");
         }
         Stove.Air air = rig.stove().air();
         if (air instanceof Stove.Air.Hand h) {
@@ -201,7 +211,10 @@ final class Setpoints {
                     Numbers.percent(h.burning()) + " open burning, " + Numbers.percent(h.banked()) + " on coals",
                     "Ring a timer at 8 minutes whenever it is open to light.");
         } else if (air instanceof Stove.Air.Damper d) {
-            add("damper", "holds " + as.setting(d.setpoint()), "Shuts the air as the stove grows hot; try that it falls shut when warm.");
+            add(
+                    "damper",
+                    "holds " + as.setting(d.setpoint()),
+                    "Shuts the air as the stove grows hot; try that it falls shut when warm.");
         }
     }
 }

@@ -84,7 +84,8 @@ final class SheetBuild {
 
     private void plates(SheetMarkup page) {
         Store store = rig.store();
-        page.title("Plates of the tank: " + sizes.gauge(store.wall().thickness()) + " " + Plain.name(store.wall().material(), 30));
+        page.title("Plates of the tank: " + sizes.gauge(store.wall().thickness()) + " "
+                + Plain.name(store.wall().material(), 30));
         if (!Plates.metal(store)) {
             page.words("", "It is not of metal: nothing to cut. Its maker says how hot it may be; local code, too.");
             return;
@@ -127,7 +128,8 @@ final class SheetBuild {
         if (s.panels() == 0) return "no number of them makes this plate do: thicker plate, or a round tank";
         if (s.panels() == 1) return "none needed";
         String bar = s.found()
-                ? "flat bar on edge " + sizes.cut(s.bar()) + " x " + sizes.gauge(s.gauge()) + ", " + sizes.cut(s.length()) + " long"
+                ? "flat bar on edge " + sizes.cut(s.bar()) + " x " + sizes.gauge(s.gauge()) + ", "
+                        + sizes.cut(s.length()) + " long"
                 : "a section";
         return s.each() + " on each, " + sizes.cut(s.span()) + " apart: " + bar + " (section modulus at least "
                 + sizes.modulus(s.modulus()) + ")";
@@ -138,12 +140,14 @@ final class SheetBuild {
         for (Wrap w : Wrap.of(rig.store())) {
             rows.add(List.of(
                     w.where(),
-                    sizes.gauge(w.layer().thickness()) + " " + Plain.name(w.layer().material(), 24),
+                    sizes.gauge(w.layer().thickness()) + " "
+                            + Plain.name(w.layer().material(), 24),
                     sizes.area(w.area()),
                     sizes.area(w.outer())));
         }
         if (rows.isEmpty()) return;
         page.title("Insulation of the tank");
-        page.table("", List.of(words("where", 29), words("what", 0), number("to buy", 17), number("to clad", 17)), rows);
+        page.table(
+                "", List.of(words("where", 29), words("what", 0), number("to buy", 17), number("to clad", 17)), rows);
     }
 }

@@ -48,8 +48,12 @@ final class SheetParts {
         for (Parts.Run r : parts.pipes()) {
             String sold = r.sold() == null
                     ? "no size sold is near it"
-                    : "nearest sold: " + r.sold().name() + ", bore " + sizes.gauge(r.sold().inner());
-            rows.add(List.of("pipe, bore " + sizes.gauge(r.bore()), sizes.run(r.length()), sold + "; " + r.elbows() + " elbows"));
+                    : "nearest sold: " + r.sold().name() + ", bore "
+                            + sizes.gauge(r.sold().inner());
+            rows.add(List.of(
+                    "pipe, bore " + sizes.gauge(r.bore()),
+                    sizes.run(r.length()),
+                    sold + "; " + r.elbows() + " elbows"));
         }
         for (Parts.Lagging l : parts.lagging()) {
             rows.add(List.of(
@@ -63,12 +67,15 @@ final class SheetParts {
                     "about " + sizes.run(parts.vent()),
                     "metal, from the last pickup's outlet straight up, its end over the header"));
             rows.add(List.of(
-                    "header tank", sizes.volume(parts.header()), "metal, loose lid; holds the cold water and what all of it grows by"));
+                    "header tank",
+                    sizes.volume(parts.header()),
+                    "metal, loose lid; holds the cold water and what all of it grows by"));
         }
     }
 
     private void drives(List<List<String>> rows) {
-        if (rig.loop() != null && rig.loop().pump() != null) pump(rows, "the loop", rig.loop().pump());
+        if (rig.loop() != null && rig.loop().pump() != null)
+            pump(rows, "the loop", rig.loop().pump());
         for (Emitter e : rig.emitters()) {
             Emitter.Circuit c = Weights.circuit(e);
             if (c != null && c.pump() != null) pump(rows, Plain.name(e.name(), 20), c.pump());
@@ -88,7 +95,8 @@ final class SheetParts {
                 rows.add(List.of(
                         Plain.name(r.name(), 24),
                         "1",
-                        sizes.power(r.ratedPower()) + " at " + as.difference(r.ratedDifference(), 0) + " over the room"));
+                        sizes.power(r.ratedPower()) + " at " + as.difference(r.ratedDifference(), 0)
+                                + " over the room"));
             } else if (e instanceof Emitter.FloorLoop f) {
                 rows.add(List.of(
                         "pipe in the slab, bore " + sizes.gauge(f.bore()),
@@ -121,7 +129,9 @@ final class SheetParts {
         rows.add(List.of(
                 "flue " + sizes.cut(rig.flue().diameter()),
                 sizes.run(rig.flue().connector() + rig.flue().height()),
-                sizes.run(rig.flue().connector()) + " of connector, " + sizes.run(rig.flue().height()) + " of chimney"));
-        if (rig.stove().brick() > 0) rows.add(List.of("firebrick", sizes.mass(rig.stove().brick()), "lines the firebox"));
+                sizes.run(rig.flue().connector()) + " of connector, "
+                        + sizes.run(rig.flue().height()) + " of chimney"));
+        if (rig.stove().brick() > 0)
+            rows.add(List.of("firebrick", sizes.mass(rig.stove().brick()), "lines the firebox"));
     }
 }

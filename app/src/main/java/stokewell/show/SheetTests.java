@@ -70,10 +70,13 @@ final class SheetTests {
                 "Follow every pipe with a finger.",
                 "It rises from pickup to vent with no dip, and between the fire and "
                         + (closed ? "the relief valve" : "the open vent") + " there is nothing that shuts.");
-        test("Leak test of pickups and pipes, cold, with water, before the tank is joined. " + pressure(), "Nothing drips, the gauge stands still. Never with air: it bursts.");
+        test(
+                "Leak test of pickups and pipes, cold, with water, before the tank is joined. " + pressure(),
+                "Nothing drips, the gauge stands still. Never with air: it bursts.");
         test(
                 "Fill from the bottom, slowly, vents open; count what goes in.",
-                "It takes " + sizes.volume(Weights.water(rig)) + ", 5 % more or less. Then it stands a night and the level has not moved.");
+                "It takes " + sizes.volume(Weights.water(rig))
+                        + ", 5 % more or less. Then it stands a night and the level has not moved.");
         if (closed) closedTests();
         else {
             test(
@@ -93,12 +96,14 @@ final class SheetTests {
     }
 
     private String pressure() {
-        double lowest = rig.pickups().stream().mapToDouble(Pickup::elevation).min().orElse(0);
+        double lowest =
+                rig.pickups().stream().mapToDouble(Pickup::elevation).min().orElse(0);
         double works = rig.safety().closed() && rig.safety().relief() != null
                 ? rig.safety().relief().opens()
                 : 1000 * G * Math.max(0, rig.loop().header().level() - lowest);
         double test = Math.max(LEAST_TEST, OVER * works);
-        String tank = rig.store().shape() instanceof Store.Shape.Square || !rig.safety().closed()
+        String tank = rig.store().shape() instanceof Store.Shape.Square
+                        || !rig.safety().closed()
                 ? " The tank itself is only filled to the brim."
                 : "";
         return sizes.pressure(test) + " for 30 minutes: half as much again as the " + sizes.pressure(works)
@@ -106,7 +111,9 @@ final class SheetTests {
     }
 
     private void closedTests() {
-        double fill = rig.safety().vessel() == null ? Double.NaN : rig.safety().vessel().fill();
+        double fill = rig.safety().vessel() == null
+                ? Double.NaN
+                : rig.safety().vessel().fill();
         test("Gauge of the closed loop, filled and cold.", "It stands at " + sizes.pressure(fill) + " for a day.");
     }
 
@@ -143,20 +150,26 @@ final class SheetTests {
     }
 
     private void room() {
-        test("Press the test buttons: carbon monoxide alarm" + (rig.switches().isEmpty() ? "." : ", residual-current breaker."), "Alarm is heard, breaker trips.");
+        test(
+                "Press the test buttons: carbon monoxide alarm"
+                        + (rig.switches().isEmpty() ? "." : ", residual-current breaker."),
+                "Alarm is heard, breaker trips.");
         test(
                 "Look up the flue; hold a strip of burning paper in it, dust collector and fans on, door shut.",
                 "You see daylight, and the flame is drawn up.");
         test(
                 "Measure from stove and bare connector to all that burns.",
-                "At least " + sizes.tape(0.914) + " and " + sizes.tape(0.457) + ", or what the stove's plate or your code says.");
+                "At least " + sizes.tape(0.914) + " and " + sizes.tape(0.457)
+                        + ", or what the stove's plate or your code says.");
     }
 
     private void firstFire(SheetMarkup page) {
         FirstFire f = facts.firstFire();
-        page.title("First small fire: one load of " + sizes.mass(f.mass()) + ", everything at " + as.hot(f.cold()) + ", run through beforehand");
+        page.title("First small fire: one load of " + sizes.mass(f.mass()) + ", everything at " + as.hot(f.cold())
+                + ", run through beforehand");
         Trace t = f.night().trace();
-        List<SheetMarkup.Column> head = new ArrayList<>(List.of(number("min", 0), number("flue", 0), number("stove", 0)));
+        List<SheetMarkup.Column> head =
+                new ArrayList<>(List.of(number("min", 0), number("flue", 0), number("stove", 0)));
         List<String> columns = new ArrayList<>(List.of("collar", "stove"));
         for (Pickup p : rig.pickups()) {
             if (columns.size() > 4) break;
@@ -211,15 +224,21 @@ final class SheetTests {
             if (Double.isNaN(starts)) {
                 b.append("With so small a fire the pump does not start. ");
             } else {
-                b.append("The pump starts at about ").append(Numbers.of(starts, 0)).append(" min. It passes if that is between ");
+                b.append("The pump starts at about ")
+                        .append(Numbers.of(starts, 0))
+                        .append(" min. It passes if that is between ");
                 b.append(Numbers.of(starts / 2, 0)).append(" and ").append(Numbers.of(2 * starts, 0));
-                b.append(" min; at ").append(Numbers.of(2 * starts, 0)).append(" min without it, shut the air and find out why. ");
+                b.append(" min; at ")
+                        .append(Numbers.of(2 * starts, 0))
+                        .append(" min without it, shut the air and find out why. ");
             }
         } else {
-            b.append("The water must move by itself: the pipe from the pickup to the store grows warm along its whole length. If the pickup is hot and the pipe a stride away stays cold, there is air or a dip: shut the air. ");
+            b.append(
+                    "The water must move by itself: the pipe from the pickup to the store grows warm along its whole length. If the pickup is hot and the pipe a stride away stays cold, there is air or a dip: shut the air. ");
         }
         b.append("Shut the air at once if any pickup is over ").append(as.hot(Setpoints.alarm(rig)));
-        b.append(", if it knocks or hisses, if smoke comes in. Then let it die; do not douse it, add no water. ").append(BOXES);
+        b.append(", if it knocks or hisses, if smoke comes in. Then let it die; do not douse it, add no water. ")
+                .append(BOXES);
         return b.toString();
     }
 }

@@ -36,13 +36,16 @@ final class SheetWall {
         page.open("cut");
         page.title("What to do");
         page.points("", rig.loop() == null ? dry() : wet());
-        page.words("", "Fire brigade, and the address to read out: ______________________________________________   Who knows this rig: ____________________________");
+        page.words(
+                "",
+                "Fire brigade, and the address to read out: ______________________________________________   Who knows this rig: ____________________________");
         page.shut();
         if (rig.loop() != null) sign(page);
         page.title("Labels to cut out and tie on");
         page.table("labels", List.of(words("label", 45), words("goes on", 0)), labels());
         page.title("Numbers that a licensed person should confirm before a fire is lit");
-        page.table("", List.of(words("what", 40), words("reckoned here", 0), words("confirmed by, date", 19)), confirm());
+        page.table(
+                "", List.of(words("what", 40), words("reckoned here", 0), words("confirmed by, date", 19)), confirm());
         page.title("Cautions");
         page.points("", cautions());
     }
@@ -56,7 +59,9 @@ final class SheetWall {
 
     private List<String[]> dry() {
         return List.of(
-                point("Before lighting.", "Look up the flue. Test the carbon monoxide alarm. No spray, no solvent, no fuel in the room."),
+                point(
+                        "Before lighting.",
+                        "Look up the flue. Test the carbon monoxide alarm. No spray, no solvent, no fuel in the room."),
                 roar(),
                 alarm(),
                 coals());
@@ -67,15 +72,31 @@ final class SheetWall {
         boolean closed = rig.safety().closed();
         list.add(point(
                 "Before lighting.",
-                closed ? "Gauge at its mark, no valve shut." : "Water at the mark in the header, vent breathes, no valve shut.",
+                closed
+                        ? "Gauge at its mark, no valve shut."
+                        : "Water at the mark in the header, vent breathes, no valve shut.",
                 "Nothing was below freezing since water last moved; if it was, or you do not know: DO NOT LIGHT.",
                 rig.loop().pump() == null ? "" : "Pump turns.",
                 "Store has room. Alarms tested. No spray, no solvent, no fuel in the room."));
         if (rig.loop().pump() != null) list.add(point("The pump stops.", soon(Fault.PUMP_DEAD), hot()));
-        list.add(point("The power fails.", soon(Fault.POWER_OUT), rig.loop().pump() == null ? "Shut the air, put no wood on." : hot()));
-        list.add(point("It boils or bangs.", "Keep away from vent and relief. Shut the air, leave the door shut, open windows and doors of the room. Open nothing that is hot, take nothing apart."));
-        list.add(point("Water is lost.", bare(), "Let the fire die. Never let water into a hot dry pickup: it flashes to steam. Fill when it is hand-warm, usually the next day, after the leak is found."));
-        list.add(point("It may be frozen.", frost(), "Light nothing, not even a small fire. Warm the room by other means until every pipe, the vent and the header are well above freezing, see that the vent breathes and that water moves, then look for leaks."));
+        list.add(point(
+                "The power fails.",
+                soon(Fault.POWER_OUT),
+                rig.loop().pump() == null ? "Shut the air, put no wood on." : hot()));
+        list.add(
+                point(
+                        "It boils or bangs.",
+                        "Keep away from vent and relief. Shut the air, leave the door shut, open windows and doors of the room. Open nothing that is hot, take nothing apart."));
+        list.add(
+                point(
+                        "Water is lost.",
+                        bare(),
+                        "Let the fire die. Never let water into a hot dry pickup: it flashes to steam. Fill when it is hand-warm, usually the next day, after the leak is found."));
+        list.add(
+                point(
+                        "It may be frozen.",
+                        frost(),
+                        "Light nothing, not even a small fire. Warm the room by other means until every pipe, the vent and the header are well above freezing, see that the vent breathes and that water moves, then look for leaks."));
         list.add(roar());
         list.add(alarm());
         list.add(coals());
@@ -83,7 +104,9 @@ final class SheetWall {
     }
 
     private static String[] roar() {
-        return point("A roar in the chimney.", "Shut air inlets and door, get everyone out, call. No fire again before it is inspected.");
+        return point(
+                "A roar in the chimney.",
+                "Shut air inlets and door, get everyone out, call. No fire again before it is inspected.");
     }
 
     private static String[] alarm() {
@@ -97,7 +120,8 @@ final class SheetWall {
     private String soon(Fault fault) {
         Drill d = facts.drills().of(fault);
         if (d == null || !d.possible()) return "";
-        if (d.firstBoil() == NEVER) return "At the worst moment nothing boils in the " + as.hours(d.lasted() / 3600) + " that were followed.";
+        if (d.firstBoil() == NEVER)
+            return "At the worst moment nothing boils in the " + as.hours(d.lasted() / 3600) + " that were followed.";
         String text = "At the worst moment it boils " + as.minutes(d.firstBoil() / 60) + " later.";
         return d.exposed() == NEVER ? text : text + " Its metal is bare after " + as.minutes(d.exposed() / 60) + ".";
     }
@@ -109,7 +133,9 @@ final class SheetWall {
 
     private String bare() {
         Drill d = facts.drills().of(Fault.POWER_OUT);
-        return d == null || !d.possible() || d.exposed() == NEVER ? "" : "After " + as.minutes(d.exposed() / 60) + " of boiling at the worst moment metal is bare.";
+        return d == null || !d.possible() || d.exposed() == NEVER
+                ? ""
+                : "After " + as.minutes(d.exposed() / 60) + " of boiling at the worst moment metal is bare.";
     }
 
     private String frost() {
@@ -126,7 +152,9 @@ final class SheetWall {
         page.open("cut");
         page.words("sign", "DO NOT LIGHT");
         page.words("sign", "\u25a1 EMPTY   \u25a1 MAY BE FROZEN   \u25a1 BEING WORKED ON");
-        page.words("", "Hang it on the stove's door whenever one of these is so. A fire on a frozen or dry pickup bursts it. Off only by: ______________________  date: ____________");
+        page.words(
+                "",
+                "Hang it on the stove's door whenever one of these is so. A fire on a frozen or dry pickup bursts it. Off only by: ______________________  date: ____________");
         page.shut();
     }
 
@@ -139,12 +167,17 @@ final class SheetWall {
                 rows.add(List.of("OPEN VENT: never close, no valve, no cap", "vent, at the stove and at its open end"));
                 rows.add(List.of("COLD FEED: no valve", "feed from the header"));
             }
-            if (rig.safety().relief() != null) rows.add(List.of("RELIEF OUTLET: steam without warning, keep clear", "relief valve's pipe"));
+            if (rig.safety().relief() != null)
+                rows.add(List.of("RELIEF OUTLET: steam without warning, keep clear", "relief valve's pipe"));
             rows.add(List.of("DRAIN: never while the fire is hot", "each drain cock"));
-            if (rig.loop().pump() != null) rows.add(List.of("PUMP: hot and stopped? Do not start it", "pump and its switch"));
+            if (rig.loop().pump() != null)
+                rows.add(List.of("PUMP: hot and stopped? Do not start it", "pump and its switch"));
         }
         int sensors = Parts.of(rig).sensors().size();
-        if (sensors > 0) rows.add(List.of("SENSOR 1" + (sensors > 1 ? " to " + sensors : ""), "each sensor's cable, at both ends, as in the list of parts"));
+        if (sensors > 0)
+            rows.add(List.of(
+                    "SENSOR 1" + (sensors > 1 ? " to " + sensors : ""),
+                    "each sensor's cable, at both ends, as in the list of parts"));
         if (rows.isEmpty()) rows.add(List.of("AIR: shut it first", "air inlet"));
         return rows;
     }
@@ -154,22 +187,48 @@ final class SheetWall {
         if (rig.loop() != null) {
             double heat = 0;
             for (Drill d : facts.drills().drills()) if (d.possible() && d.heat() > heat) heat = d.heat();
-            ask(rows, "greatest heat into the water, what vent or relief must carry", sizes.power(heat) + ", " + as.mass(3600 * heat / 2.257e6, 0) + "/h of steam");
+            ask(
+                    rows,
+                    "greatest heat into the water, what vent or relief must carry",
+                    sizes.power(heat) + ", " + as.mass(3600 * heat / 2.257e6, 0) + "/h of steam");
             ask(rows, "boiling in a power cut at the worst moment", minutes(facts.powerCut()));
             if (!rig.safety().closed()) {
-                ask(rows, "open vent", "bore " + sizes.gauge(rig.loop().header().vent()) + ", its end " + sizes.tape(Parts.rise(rig)) + " over the header's water");
-                ask(rows, "header", sizes.volume(Parts.of(rig).header()) + " for " + sizes.volume(Weights.water(rig)) + " in all");
+                ask(
+                        rows,
+                        "open vent",
+                        "bore " + sizes.gauge(rig.loop().header().vent()) + ", its end " + sizes.tape(Parts.rise(rig))
+                                + " over the header's water");
+                ask(
+                        rows,
+                        "header",
+                        sizes.volume(Parts.of(rig).header()) + " for " + sizes.volume(Weights.water(rig)) + " in all");
             }
-            if (rig.safety().relief() != null) ask(rows, "relief valve", sizes.pressure(rig.safety().relief().opens()) + rated());
+            if (rig.safety().relief() != null)
+                ask(rows, "relief valve", sizes.pressure(rig.safety().relief().opens()) + rated());
         }
         if (rig.store() != null) {
             double weight = Weights.store(rig);
-            ask(rows, "load of the full tank on what it stands on", sizes.mass(weight) + " on " + sizes.area(footprint()) + ": " + sizes.load(9.80665 * weight / footprint()));
-            if (rig.store().shape() instanceof Store.Shape.Square && Plates.metal(rig.store())) ask(rows, "flat walls and their stiffeners", sizes.gauge(rig.store().wall().thickness()) + " plate under " + sizes.tape(Plates.depth(rig.store().shape())) + " of water");
+            ask(
+                    rows,
+                    "load of the full tank on what it stands on",
+                    sizes.mass(weight) + " on " + sizes.area(footprint()) + ": "
+                            + sizes.load(9.80665 * weight / footprint()));
+            if (rig.store().shape() instanceof Store.Shape.Square && Plates.metal(rig.store()))
+                ask(
+                        rows,
+                        "flat walls and their stiffeners",
+                        sizes.gauge(rig.store().wall().thickness()) + " plate under "
+                                + sizes.tape(Plates.depth(rig.store().shape())) + " of water");
         }
-        ask(rows, "chimney and clearances", "flue " + sizes.cut(rig.flue().diameter()) + ", " + sizes.run(rig.flue().height()) + "; stove " + sizes.tape(0.914) + ", bare connector " + sizes.tape(0.457) + " from all that burns");
+        ask(
+                rows,
+                "chimney and clearances",
+                "flue " + sizes.cut(rig.flue().diameter()) + ", "
+                        + sizes.run(rig.flue().height()) + "; stove " + sizes.tape(0.914) + ", bare connector "
+                        + sizes.tape(0.457) + " from all that burns");
         ask(rows, "fire in this room at all: permit, insurer in writing, vapours, garage", "not for this sheet to say");
-        if (!rig.switches().isEmpty()) ask(rows, "wiring of pump, fan, alarms: residual-current breaker, earth bond", "to local code");
+        if (!rig.switches().isEmpty())
+            ask(rows, "wiring of pump, fan, alarms: residual-current breaker, earth bond", "to local code");
         return rows;
     }
 
@@ -197,12 +256,19 @@ final class SheetWall {
 
     private List<String[]> cautions() {
         List<String[]> list = new ArrayList<>();
-        for (Cautions.Caution c : Cautions.found(facts.drills().day(), List.of(), as.us() ? UnitSystem.US : UnitSystem.SI)) {
+        for (Cautions.Caution c :
+                Cautions.found(facts.drills().day(), List.of(), as.us() ? UnitSystem.US : UnitSystem.SI)) {
             list.add(point(c.danger() ? "DANGER" : "", c.text()));
         }
         if (rig.loop() != null) {
-            list.add(point("", "No galvanised metal and no solder in the fire: zinc fumes, solder melts. No plastic near it. Never test with compressed air. A relief valve that weeps is replaced, never capped."));
-            if (!rig.safety().closed()) list.add(point("", "This loop is open. Close it nowhere: a valve, a cap or ice in the vent makes a bomb of it."));
+            list.add(
+                    point(
+                            "",
+                            "No galvanised metal and no solder in the fire: zinc fumes, solder melts. No plastic near it. Never test with compressed air. A relief valve that weeps is replaced, never capped."));
+            if (!rig.safety().closed())
+                list.add(point(
+                        "",
+                        "This loop is open. Close it nowhere: a valve, a cap or ice in the vent makes a bomb of it."));
         }
         list.add(point("", Cautions.DECIDES));
         return list;

@@ -83,7 +83,8 @@ final class Browser implements AutoCloseable {
 
     private void serve(int port) {
         server = WebServer.start(
-                new WebServer.Start(folder, null, port, false, UnitSystem.SI, new PrintWriter(errors)), new PageAsking());
+                new WebServer.Start(folder, null, port, false, UnitSystem.SI, new PrintWriter(errors)),
+                new PageAsking());
     }
 
     /** Ends the server and starts another on the same port. */
@@ -200,16 +201,13 @@ final class Browser implements AutoCloseable {
     /** Moves a slider by so many steps as a hand does, and lets go. */
     void drag(String slider, int steps) {
         WebElement hand = slider(slider);
-        driver.executeScript(
-                """
+        driver.executeScript("""
                 const hand = arguments[0], steps = arguments[1];
                 for (let i = 0; i < Math.abs(steps); i++) {
                   hand.value = Number(hand.value) + Math.sign(steps) * Number(hand.step);
                   hand.dispatchEvent(new Event('input', {bubbles: true}));
                 }
-                hand.dispatchEvent(new Event('change', {bubbles: true}));""",
-                hand,
-                steps);
+                hand.dispatchEvent(new Event('change', {bubbles: true}));""", hand, steps);
     }
 
     void keys(CharSequence... keys) {
@@ -229,11 +227,9 @@ final class Browser implements AutoCloseable {
     String violations() throws IOException {
         try (InputStream axe = Browser.class.getResourceAsStream("/axe.min.js")) {
             driver.executeCdpCommand(
-                    "Runtime.evaluate",
-                    Map.of("expression", new String(axe.readAllBytes(), StandardCharsets.UTF_8)));
+                    "Runtime.evaluate", Map.of("expression", new String(axe.readAllBytes(), StandardCharsets.UTF_8)));
         }
-        return String.valueOf(driver.executeAsyncScript(
-                """
+        return String.valueOf(driver.executeAsyncScript("""
                 const done = arguments[0];
                 axe.run({runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}).then(found => done(found.violations
                   .map(v => v.id + ': ' + v.help + ' at ' + v.nodes.slice(0, 4).map(n => n.target.join(' ')).join(' | ')).join('\\n')));"""));
@@ -245,8 +241,8 @@ final class Browser implements AutoCloseable {
                 driver.executeCdpCommand("Page.getLayoutMetrics", Map.of()).get("cssContentSize");
         double height = Math.min(most, ((Number) size.get("height")).doubleValue());
         Map<String, Object> clip = Map.of("x", 0, "y", 0, "width", size.get("width"), "height", height, "scale", 1);
-        Map<String, Object> shot = driver.executeCdpCommand(
-                "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", clip));
+        Map<String, Object> shot =
+                driver.executeCdpCommand("Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", clip));
         try {
             Files.write(file, Base64.getDecoder().decode((String) shot.get("data")));
         } catch (IOException e) {

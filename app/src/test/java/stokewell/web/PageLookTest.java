@@ -53,7 +53,9 @@ final class PageLookTest {
             page.media("prefers-color-scheme", paper);
             for (String place : PLACES) {
                 come(place);
-                assertThat(page.violations()).as(place + " on " + paper + " paper").isEmpty();
+                assertThat(page.violations())
+                        .as(place + " on " + paper + " paper")
+                        .isEmpty();
             }
         }
         page.media("prefers-color-scheme", "light");
@@ -98,10 +100,16 @@ final class PageLookTest {
     void thePrintedPageHoldsTheRigAndLeavesTheControlsOut() {
         come("night/example:boat-shed");
         page.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
-        assertThat(page.js("return getComputedStyle(document.querySelector('nav')).display")).isEqualTo("none");
-        assertThat(page.js("return getComputedStyle(document.querySelector('.drawing')).display")).isEqualTo("block");
+        assertThat(page.js("return getComputedStyle(document.querySelector('nav')).display"))
+                .isEqualTo("none");
+        assertThat(page.js("return getComputedStyle(document.querySelector('.drawing')).display"))
+                .isEqualTo("block");
         page.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
-        assertThat(((PrintsPage) page.driver).print(new PrintOptions()).getContent().length()).isGreaterThan(20_000);
+        assertThat(((PrintsPage) page.driver)
+                        .print(new PrintOptions())
+                        .getContent()
+                        .length())
+                .isGreaterThan(20_000);
     }
 
     @Test
@@ -110,7 +118,9 @@ final class PageLookTest {
         page.js("document.querySelector(\".drawing [data-part='store']\").focus()");
         page.keys(org.openqa.selenium.Keys.ENTER);
         page.see(".sheet");
-        page.until("the sheet's name has the focus", () -> "sheet-name".equals(page.js("return document.activeElement.id")));
+        page.until(
+                "the sheet's name has the focus",
+                () -> "sheet-name".equals(page.js("return document.activeElement.id")));
         page.keys(org.openqa.selenium.Keys.ESCAPE);
         page.until("closed", () -> !page.has(".sheet"));
     }

@@ -42,7 +42,9 @@ final class PageStoryTest {
 
     private String boatShed() throws IOException {
         String text = new String(
-                Browser.class.getResourceAsStream("/stokewell/examples/boat-shed.yaml").readAllBytes(),
+                Browser.class
+                        .getResourceAsStream("/stokewell/examples/boat-shed.yaml")
+                        .readAllBytes(),
                 java.nio.charset.StandardCharsets.UTF_8);
         Files.writeString(folder.resolve("boat-shed.yaml"), text);
         return text;
@@ -72,16 +74,23 @@ final class PageStoryTest {
         page.see(".ghost.room");
 
         page.press("Is it safe?");
-        int open = page.driver.findElements(org.openqa.selenium.By.cssSelector(".answer")).size();
+        int open = page.driver
+                .findElements(org.openqa.selenium.By.cssSelector(".answer"))
+                .size();
         assertThat(open).isPositive();
         page.js("document.querySelector('.answer button').click()");
-        page.until("one question less",
-                () -> page.driver.findElements(org.openqa.selenium.By.cssSelector(".answer")).size() < open);
+        page.until(
+                "one question less",
+                () -> page.driver
+                                .findElements(org.openqa.selenium.By.cssSelector(".answer"))
+                                .size()
+                        < open);
         assertThat(onDisk()).contains("safety");
 
         page.press("Which is better? 1");
         page.see(".compare");
-        assertThat(page.driver.findElements(org.openqa.selenium.By.cssSelector(".compare thead th"))).hasSize(2);
+        assertThat(page.driver.findElements(org.openqa.selenium.By.cssSelector(".compare thead th")))
+                .hasSize(2);
 
         page.press("Take it along?");
         page.press("Table");
@@ -168,16 +177,19 @@ final class PageStoryTest {
         page.drag("height", 15);
         page.until("kept", () -> page.has("button[aria-label='Take back']:enabled"));
         page.settled();
-        assertThat(page.js("return [...document.querySelectorAll('.sheet .field')].find(f => f.querySelector('label')?.textContent"
-                        + " === 'height').querySelector('.typed input').value"))
-                .isEqualTo(String.valueOf(page.js("return String(Number(document.querySelector(\".sheet input[aria-label='height']\").value))")));
+        assertThat(page.js(
+                        "return [...document.querySelectorAll('.sheet .field')].find(f => f.querySelector('label')?.textContent"
+                                + " === 'height').querySelector('.typed input').value"))
+                .isEqualTo(String.valueOf(page.js(
+                        "return String(Number(document.querySelector(\".sheet input[aria-label='height']\").value))")));
     }
 
     @Test
     void anEditElsewhereIsNeverOverwrittenUnasked() throws IOException {
         String filed = boatShed();
         page.enter().at("night/boat-shed").settled();
-        Files.writeString(folder.resolve("boat-shed.yaml"), filed.replace("Tern Ledge boat shed", "Tern Ledge long shed"));
+        Files.writeString(
+                folder.resolve("boat-shed.yaml"), filed.replace("Tern Ledge boat shed", "Tern Ledge long shed"));
         page.touch("store");
         page.drag("height", 5);
         page.says("The rig was changed elsewhere");
@@ -192,8 +204,7 @@ final class PageStoryTest {
         page.enter().at("night/boat-shed").settled();
         page.touch("store");
         page.slider("height");
-        page.driver.executeAsyncScript(
-                """
+        page.driver.executeAsyncScript("""
                 const done = arguments[0], hand = document.querySelector(".sheet input[aria-label='height']");
                 let moves = 0;
                 const clock = setInterval(() => {
@@ -202,8 +213,8 @@ final class PageStoryTest {
                   if (++moves === 60) { clearInterval(clock); setTimeout(done, 1500); }
                 }, 50);""");
         @SuppressWarnings("unchecked")
-        List<Number> taken = (List<Number>)
-                page.js("return performance.getEntriesByName('stokewell-drag').map(m => m.duration).sort((a, b) => a - b)");
+        List<Number> taken = (List<Number>) page.js(
+                "return performance.getEntriesByName('stokewell-drag').map(m => m.duration).sort((a, b) => a - b)");
         assertThat(taken).isNotEmpty();
         double median = taken.get(taken.size() / 2).doubleValue();
         double late = taken.get((int) (0.95 * (taken.size() - 1))).doubleValue();

@@ -384,7 +384,11 @@ public final class Compiler {
                 new Gated(wiring, new int[] {water}, new double[] {1}, room.air, emitterMeter(), mixed, 0.06 * mixed);
         wiring.add(blown);
         Circuit circuit = emitterCircuit(e.name(), e.circuit(), List.of(water), 1.2, 6, 0.02, 6, 1);
-        drive(e.name(), circuit, blown, fanPower(e.fan()) + pumpPower(e.circuit().pump()));
+        drive(
+                e.name(),
+                circuit,
+                blown,
+                fanPower(e.fan()) + pumpPower(e.circuit().pump()));
     }
 
     /** Pump power by the affinity law. */

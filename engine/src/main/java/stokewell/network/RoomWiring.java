@@ -114,7 +114,8 @@ final class RoomWiring {
         floor(footprint, storeOnFloor);
         glassAndDoors();
 
-        // a blower door's figure is told at sea level's density, ISO 9972, wherever it was taken: the holes come from that
+        // a blower door's figure is told at sea level's density, ISO 9972, wherever it was taken: the holes come from
+        // that
         double area = Leakage.areaFrom(room.leakage().at50Pa() * 3600, room.volume(), STANDARD_AIR);
         Leakage leak = Leakage.of(area, 1, shelter(room.leakage().shelter()));
         exchange = new AirExchange(
@@ -259,20 +260,19 @@ final class RoomWiring {
         double half = 0.5 * slab.thickness() / CONCRETE_CONDUCTIVITY;
         underStore = wiring.node("under store", slab.thickness() * area * CONCRETE, start + 3);
         masses.add(underStore);
-        int ground = wiring.node(
-                "soil under store", 0.5 * area * 0.25 * area / disk * soil * slab.soil().capacity, start);
+        int ground =
+                wiring.node("soil under store", 0.5 * area * 0.25 * area / disk * soil * slab.soil().capacity, start);
         masses.add(ground);
-        upToRoom(underStore, Conduction.annularFin(
-                0.5 * diameter, slab.thickness(), CONCRETE_CONDUCTIVITY, 1 / (HeatFlow.DOWN.inside() + half)));
+        upToRoom(
+                underStore,
+                Conduction.annularFin(
+                        0.5 * diameter, slab.thickness(), CONCRETE_CONDUCTIVITY, 1 / (HeatFlow.DOWN.inside() + half)));
         wiring.conduct(underStore, ground, 1 / ((half + slab.under()) / area + 0.3 / disk));
         double radius = Math.sqrt(rig.room().floorArea() / Math.PI);
         double away = Math.min(0.9, (0.7 + 0.4 * diameter) / radius);
         upToRoom(ground, (1 - away) * disk / 0.7);
         wiring.conductToFixed(
-                ground,
-                wiring.account("floor"),
-                rig.place().groundTemperature(),
-                slab.realLoss() * away * disk / 0.7);
+                ground, wiring.account("floor"), rig.place().groundTemperature(), slab.realLoss() * away * disk / 0.7);
     }
 
     /** A warm floor's conductance to the room, by its films to air and contents. */

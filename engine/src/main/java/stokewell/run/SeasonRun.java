@@ -20,6 +20,7 @@ public final class SeasonRun {
     private static final int MORNINGS = 10;
     /** The day of the week on whose evening somebody looks at the header and fills it: common practice, weekly. */
     private static final DayOfWeek TOP_UP = DayOfWeek.SATURDAY;
+
     private static final double BASE = 291.15;
 
     /**

@@ -40,8 +40,7 @@ public record Height(String what, double above, On on) {
         }
         if (rig.store() != null) store(list, rig);
         for (Emitter e : rig.emitters()) {
-            if (e instanceof Emitter.Radiator r)
-                list.add(new Height(r.name() + ", middle", r.elevation(), On.EMITTER));
+            if (e instanceof Emitter.Radiator r) list.add(new Height(r.name() + ", middle", r.elevation(), On.EMITTER));
         }
         list.sort(Comparator.comparingDouble(Height::above).reversed());
         return List.copyOf(list);

@@ -86,7 +86,8 @@ class KnownAnswersTest {
         double diameter = 1.0;
         double height = 4 / Math.PI;
         double area = Math.PI * diameter * height + Math.PI / 4 * diameter * diameter;
-        // one U on sides and lid, the film of 0.11 to the room part of it; none through the bottom, which would lie cold
+        // one U on sides and lid, the film of 0.11 to the room part of it; none through the bottom, which would lie
+        // cold
         Layer side = new Layer(0.04 * (area / 3 - 0.11), "foam", 0.04, 30, 1400);
         Layer base = new Layer(2, "foam", 0.005, 30, 1400);
         Store store = new Store(
@@ -189,8 +190,8 @@ class KnownAnswersTest {
                 if (!ground) held.add(i);
             }
             double[] before = y.clone();
-            Held equations = new Held(
-                    network, held.stream().mapToInt(Integer::intValue).toArray());
+            Held equations =
+                    new Held(network, held.stream().mapToInt(Integer::intValue).toArray());
             State state = run(equations, y, hours * 3600);
             double taken = 0;
             for (int i = 0; i < y.length; i++) taken += network.capacity(i) * (state.y[i] - before[i]);
@@ -309,7 +310,8 @@ class KnownAnswersTest {
             if (name.startsWith("supply pipe") || name.equals("jacket water")) y[i] = K + 80;
         }
         double flow = plant.loop().standingFlow(network.columns(0, y));
-        // half of the pickup and of the pipe's last metres stand between: from 0.5 m to the inlet's layer at 1.1 + 0.95 · 1.6
+        // half of the pickup and of the pipe's last metres stand between: from 0.5 m to the inlet's layer at 1.1 + 0.95
+        // · 1.6
         double rise = 1.1 + 23.0 / 24 * 1.6 - 0.5;
         double length = 12 + 1 * Math.pow(bore / 0.04, 4);
         // the way up at 80 C is half of the length: the mean of both viscosities

@@ -84,7 +84,8 @@ class PlateOnFloorTest {
                 new Room.Leakage(0, Room.Shelter.WALLED),
                 r.contents(),
                 r.gains());
-        Place place = new Place(p.place().latitude(), p.place().longitude(), p.place().utcOffset(), 0, K + 20);
+        Place place =
+                new Place(p.place().latitude(), p.place().longitude(), p.place().utcOffset(), 0, K + 20);
         Rig rig = RandomRigs.with(RandomRigs.with(p, p.loop(), bare), room)
                 .withWeather(new Outdoors("", K + 20, K + 20, 0, 0, 15));
         Rig there = new Rig(
@@ -112,7 +113,8 @@ class PlateOnFloorTest {
             if (!floor && !network.algebraic(i)) held.add(i);
         }
         for (int layer : plant.store()) y[Plant.state(layer)] = hot;
-        Held equations = new Held(network, held.stream().mapToInt(Integer::intValue).toArray());
+        Held equations =
+                new Held(network, held.stream().mapToInt(Integer::intValue).toArray());
         State state = new State(0, y, new double[network.sums()]);
         Integrator integrator = new Integrator(equations, Tolerances.absolute(1e-3));
         integrator.restart(state);

@@ -31,9 +31,8 @@ class UphillTest {
     private static final int RIGS = 150;
     private static final int STATES = 12;
     private static final double HUGE = 1e12;
-    /** A curve drawn through points may pass zero by this much, W. */
-    private static final double CURVE = 0.1;
-
+    /** A curve of kilowatts drawn through points may pass zero by this much, W. */
+    private static final double CURVE = 0.5;
 
     private final Random random = new Random(23);
     private final List<String> uphill = new ArrayList<>();
