@@ -18,6 +18,7 @@ import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
+import stokewell.show.Ascii;
 
 /** Looks for what is wrong with a rig. */
 @Command(
@@ -56,8 +57,14 @@ final class CheckVerb implements Callable<Integer> {
         Check check = Check.of(rig, outcome.day(), outcome.drills());
         PrintWriter out = spec.commandLine().getOut();
         if (json) out.println(CheckVerbJson.of(rig, check));
-        else out.print(CheckVerbPage.text(rig, outcome, check, all));
+        else out.print(Ascii.of(CheckVerbPage.text(rig, outcome, check, all)));
         return check.stops() ? STOP : 0;
+    }
+
+    /** All that is found on a rig in this weather. */
+    static Check checked(Rig rig, WeatherChoice outdoors) {
+        Drills.Outcome outcome = drilled(rig, outdoors, EnumSet.allOf(Fault.class));
+        return Check.of(rig, outcome.day(), outcome.drills());
     }
 
     /** The normal day from 8:00 of the weather's own day, and its drills. */

@@ -1,6 +1,7 @@
 package stokewell.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -17,12 +18,16 @@ import stokewell.check.Drills;
 import stokewell.check.Fault;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
+import stokewell.show.Ascii;
+import stokewell.show.DrillPage;
+import stokewell.show.DrillPicture;
 
 /** Lets things fail. */
 @Command(
         name = "drill",
         description =
-                "What happens when something fails at the worst moment of a normal day, how long there is, what to do.",
+                "What happens when something fails at the worst moment of a normal day, how long there is, what to do. Ends with 3 if "
+                        + "a fire must not be lit.",
         sortOptions = false)
 final class DrillVerb implements Callable<Integer> {
 
@@ -47,24 +52,41 @@ final class DrillVerb implements Callable<Integer> {
             description = "As for night. Default: what the rig file names.")
     String weather;
 
+    @Option(
+            names = "--units",
+            paramLabel = "si|us",
+            defaultValue = "si",
+            description = "Of page and picture. Default: ${DEFAULT-VALUE}.")
+    UnitSystem units;
+
     @Option(names = "--json", description = "Write JSON and nothing else.")
     boolean json;
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write a page of all drills, too.")
+    Path html;
+
+    @Option(names = "--png", paramLabel = "FILE", description = "Write the picture, too.")
+    Path png;
 
     @Override
     public Integer call() throws Exception {
         Set<Fault> faults = faults(fault);
+        OutFile.check("--html", html);
+        OutFile.check("--png", png);
         Rig rig = choice.read().rig();
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, UnitSystem.SI);
-        Drills.Outcome outcome = CheckVerb.drilled(rig, outdoors, faults);
+        Set<Fault> run = EnumSet.copyOf(faults);
+        run.addAll(Drills.deciding(rig));
+        Drills.Outcome all = CheckVerb.drilled(rig, outdoors, run);
+        Drills.Outcome outcome = all.only(faults);
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
-            out.println(DrillVerbJson.of(rig, outcome));
-        } else {
-            // no output shows a rig that must not be lit as fine
-            Check check = Check.of(rig, outcome.day(), outcome.drills());
-            out.print(DrillVerbPage.text(rig, outcome, check));
-        }
-        return 0;
+        // no output shows a rig that must not be lit as fine
+        Check check = Check.of(rig, all.day(), all.drills());
+        if (json) out.println(DrillVerbJson.of(rig, outcome, check));
+        else out.print(Ascii.of(DrillVerbPage.text(rig, outcome, check)));
+        if (html != null) OutFile.write(html, DrillPage.html(rig.name(), outcome, check, units));
+        OutFile.write(png, to -> DrillPicture.png(rig.name(), outcome, check, units, to));
+        return check.stops() ? CheckVerb.STOP : 0;
     }
 
     static String name(Fault fault) {

@@ -3,8 +3,12 @@ package stokewell.cli;
 import java.io.StringWriter;
 import java.time.LocalDateTime;
 import java.util.Locale;
+import stokewell.check.Check;
+import stokewell.check.Course;
 import stokewell.check.Drill;
 import stokewell.check.Drills;
+import stokewell.check.Finding;
+import stokewell.check.Level;
 import stokewell.rig.Rig;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
@@ -17,11 +21,14 @@ final class DrillVerbJson {
 
     private DrillVerbJson() {}
 
-    static String of(Rig rig, Drills.Outcome outcome) {
+    static String of(Rig rig, Drills.Outcome outcome, Check check) {
         StringWriter out = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(ObjectWriteContext.empty(), out)) {
             json.writeStartObject();
             json.writeStringProperty("rig", rig.name());
+            json.writeArrayPropertyStart("stops");
+            for (Finding f : check.at(Level.STOP)) json.writeString(f.id() + ": " + f.what());
+            json.writeEndArray();
             json.writeArrayPropertyStart("drills");
             for (Drill d : outcome.drills()) drill(json, outcome, d);
             json.writeEndArray();
@@ -71,12 +78,46 @@ final class DrillVerbJson {
             number(json, "boilsWithoutMinutes", g.without() / 60);
             number(json, "boilsWithMinutes", g.with() / 60);
             number(json, "steamKeptKg", g.steam());
+            number(json, "hottestWithoutC", g.hottestWithout() - ZERO);
+            number(json, "hottestWithC", g.hottestWith() - ZERO);
+            json.writeBooleanProperty("byHand", g.byHand());
             json.writeEndObject();
         }
         json.writeEndArray();
+        flash(json, d.flash());
+        course(json, d.course());
         json.writeStringProperty("level", d.level().name().toLowerCase(Locale.ROOT));
         json.writeStringProperty("sentence", d.sentence());
         json.writeEndObject();
+    }
+
+    private static void flash(JsonGenerator json, Drill.Flashed f) {
+        if (f == null) {
+            json.writeNullProperty("flash");
+            return;
+        }
+        json.writeObjectPropertyStart("flash");
+        number(json, "steamKg", f.steam());
+        number(json, "steamMostKg", f.most());
+        number(json, "peakKgPerHour", 3600 * f.peak());
+        number(json, "peakKW", f.heat() / 1000);
+        number(json, "seconds", f.lasts());
+        json.writeEndObject();
+    }
+
+    private static void course(JsonGenerator json, Course c) {
+        json.writeObjectPropertyStart("course");
+        column(json, "minutes", c.after(), 0, 60);
+        column(json, "waterC", c.water(), ZERO, 1);
+        column(json, "boilsAtC", c.boiling(), ZERO, 1);
+        column(json, "metalC", c.metal(), ZERO, 1);
+        json.writeEndObject();
+    }
+
+    private static void column(JsonGenerator json, String key, float[] values, double less, double per) {
+        json.writeArrayPropertyStart(key);
+        for (float v : values) json.writeNumber(Math.round((v - less) / per * 100) / 100.0);
+        json.writeEndArray();
     }
 
     private static void hottest(JsonGenerator json, String key, Drill.Hottest h) {

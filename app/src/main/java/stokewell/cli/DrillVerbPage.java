@@ -62,10 +62,13 @@ final class DrillVerbPage {
     }
 
     private static String guard(Drill.Guard g) {
-        String text = g.name() + ": boils " + time(g.without()) + " without it, " + time(g.with()) + " with it";
-        return g.steam() > 0.05
-                ? text + String.format(Locale.ROOT, "; keeps %.1f kg from boiling off", g.steam())
-                : text;
+        String kept = g.steam() > 0.05
+                ? String.format(Locale.ROOT, "; keeps %.1f kg from boiling off", g.steam())
+                : g.byHand() && Double.isFinite(g.with()) ? "; saves no water" : "";
+        String how = g.byHand()
+                ? String.format("boils %s, else %s", time(g.with()), time(g.without()))
+                : String.format("boils %s without it, %s with it", time(g.without()), time(g.with()));
+        return (g.byHand() ? "by hand, " : "") + g.name() + ": " + how + kept;
     }
 
     private static void line(StringBuilder b, Drill d) {

@@ -15,6 +15,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import stokewell.check.Looked;
 import stokewell.file.RigFile;
 import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
@@ -40,10 +41,6 @@ final class NightVerb implements Callable<Integer> {
     private static final int WIDTH = 80;
     private static final int WIDEST = 120;
     private static final int HEIGHT = 16;
-
-    /** A night tells what will happen, not what may be built: only the check looks for stops. */
-    private static final String UNCHECKED =
-            "This run does not judge whether the rig may be fired: ask ./stokewell check RIG first.";
 
     /** What can be taken away to see what it does. */
     enum Part {
@@ -144,22 +141,26 @@ final class NightVerb implements Callable<Integer> {
         Planned now = planned(lessened(read.rig()));
         Planned own = against ? planned(choice.asFiled().rig()) : null;
         now.outdoors.remark(spec.commandLine().getErr());
-        CompletableFuture<Night> other = own == null ? null : CompletableFuture.supplyAsync(() -> own.run(given));
-        Night night = now.run(given);
-        CardFacts facts =
-                CardFacts.of(now.stacked(), units).in(now.outdoors.told()).warning(List.of(UNCHECKED));
-        if (other != null) facts = facts.against(joined(other), "as filed");
-        tell(night, facts, read);
+        CompletableFuture<Looked> other = own == null ? null : CompletableFuture.supplyAsync(() -> own.run(given));
+        Looked looked = now.run(given);
+        CardFacts facts = CardFacts.of(now.stacked(), units).in(now.outdoors.told());
+        CardFacts before = null;
+        if (other != null) {
+            Looked filed = joined(other);
+            before = facts.checked(filed.check());
+            facts = facts.against(filed.night(), "as filed");
+        }
+        tell(looked.night(), facts.checked(looked.check()), before, read);
         return 0;
     }
 
     /** A rig in its weather, and what is asked of it. */
     private record Planned(Rig rig, WeatherChoice outdoors, NightRun.Ask ask) {
 
-        Night run(Given given) {
+        Looked run(Given given) {
             long begun = System.nanoTime();
-            Night night = NightRun.run(rig, outdoors.weather(), ask, given);
-            return night.timed((System.nanoTime() - begun) * 1e-6);
+            return Looked.run(
+                    rig, outdoors.weather(), ask, given, night -> night.timed((System.nanoTime() - begun) * 1e-6));
         }
 
         /** Weight of a stacked cubic metre of this rig's wood, kg. */
@@ -174,7 +175,7 @@ final class NightVerb implements Callable<Integer> {
         return new Planned(rig, outdoors, Hours.night(outdoors, from, until, hour, limit));
     }
 
-    private static Night joined(CompletableFuture<Night> other) {
+    private static Looked joined(CompletableFuture<Looked> other) {
         try {
             return other.join();
         } catch (CompletionException e) {
@@ -182,11 +183,11 @@ final class NightVerb implements Callable<Integer> {
         }
     }
 
-    private void tell(Night night, CardFacts facts, RigFile<Rig> read) throws IOException {
+    private void tell(Night night, CardFacts facts, CardFacts before, RigFile<Rig> read) throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             if (facts.before() != null) out.print("{\"asFiled\":");
-            if (facts.before() != null) NightJson.write(facts.before(), facts, out);
+            if (facts.before() != null) NightJson.write(facts.before(), before, out);
             if (facts.before() != null) out.print(",\"now\":");
             NightJson.write(night, facts, out);
             out.println(facts.before() != null ? "}" : "");
@@ -206,7 +207,7 @@ final class NightVerb implements Callable<Integer> {
         OutFile.write(png, to -> NightPicture.png(night, facts, units, to));
         OutFile.write(csv, to -> {
             OutputStreamWriter text = new OutputStreamWriter(to, StandardCharsets.UTF_8);
-            TraceCsv.write(night, units, text);
+            TraceCsv.write(night, facts, units, text);
             text.flush();
         });
     }

@@ -7,11 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import stokewell.check.Check;
 import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
@@ -103,6 +105,7 @@ final class SeasonVerb implements Callable<Integer> {
     private int run(Rig rig, WeatherChoice outdoors, SeasonRun.Ask ask, Interrupt interrupt, PrintWriter err)
             throws IOException {
         boolean progress = Boolean.getBoolean("stokewell.progress");
+        CompletableFuture<Check> check = CompletableFuture.supplyAsync(() -> CheckVerb.checked(rig, outdoors));
         try {
             Season season = SeasonRun.run(rig, outdoors.weather(), ask, done -> {
                 if (progress) bar(err, done);
@@ -112,7 +115,7 @@ final class SeasonVerb implements Callable<Integer> {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
             double density =
                     wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
-            tell(season, CardFacts.of(density, units).in(outdoors.told()));
+            tell(season, CardFacts.of(density, units).in(outdoors.told()).checked(check.join()));
             return 0;
         } catch (CancellationException e) {
             if (progress) clear(err);
@@ -149,7 +152,7 @@ final class SeasonVerb implements Callable<Integer> {
         if (html != null) OutFile.write(html, SeasonPage.html(season, facts, units));
         OutFile.write(csv, to -> {
             OutputStreamWriter text = new OutputStreamWriter(to, StandardCharsets.UTF_8);
-            TraceCsv.write(season, units, text);
+            TraceCsv.write(season, facts, units, text);
             text.flush();
         });
     }

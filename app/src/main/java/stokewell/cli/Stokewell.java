@@ -50,6 +50,8 @@ final class Stokewell implements Runnable {
         verbs.put("sheet", SheetVerb::new);
         verbs.put("open", OpenVerb::new);
         verbs.put("readings", ReadingsVerb::new);
+        verbs.put("diary", DiaryVerb::new);
+        verbs.put("shop", ShopVerb::new);
         verbs.put("defaults", DefaultsVerb::new);
         verbs.put("keys", KeysVerb::new);
         verbs.put("schema", SchemaVerb::new);

@@ -22,16 +22,31 @@ final class ReadingsCells {
         if (line.isBlank()) return List.of();
         try {
             String text = separator == ' ' ? line.strip().replaceAll(" +", " ") : line;
-            List<String> cells = new ArrayList<>(CsvReader.builder()
-                    .fieldSeparator(separator)
-                    .allowUnclosedQuote(false)
-                    .ofSingleCsvRecord(text)
-                    .getFields());
+            List<String> cells = text.indexOf('"') < 0 ? plain(text, separator) : quoted(text, separator);
             while (!cells.isEmpty() && cells.get(cells.size() - 1).isBlank()) cells.remove(cells.size() - 1);
             return cells;
         } catch (CsvParseException e) {
             return List.of();
         }
+    }
+
+    private static List<String> plain(String text, char separator) {
+        List<String> cells = new ArrayList<>();
+        int from = 0;
+        for (int to = text.indexOf(separator); to >= 0; to = text.indexOf(separator, from)) {
+            cells.add(text.substring(from, to));
+            from = to + 1;
+        }
+        cells.add(text.substring(from));
+        return cells;
+    }
+
+    private static List<String> quoted(String text, char separator) {
+        return new ArrayList<>(CsvReader.builder()
+                .fieldSeparator(separator)
+                .allowUnclosedQuote(false)
+                .ofSingleCsvRecord(text)
+                .getFields());
     }
 
     /** All rows from here. */

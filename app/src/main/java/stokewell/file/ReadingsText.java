@@ -116,11 +116,12 @@ final class ReadingsText {
 
     /** The first lines. */
     List<String> head() throws IOException {
-        char[] head = new char[HEAD];
+        char[] head = new char[1 << 13];
         int n = 0;
         try (BufferedReader reader = from(0)) {
             while (n < HEAD) {
-                int more = reader.read(head, n, HEAD - n);
+                if (n == head.length) head = java.util.Arrays.copyOf(head, 2 * n);
+                int more = reader.read(head, n, head.length - n);
                 if (more < 0) break;
                 n += more;
             }

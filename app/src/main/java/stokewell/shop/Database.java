@@ -24,6 +24,7 @@ final class Database implements AutoCloseable {
 
     private final Path file;
     private final Connection connection;
+    private boolean changing;
 
     /** Asks the database. */
     interface Question<T> {
@@ -97,8 +98,10 @@ final class Database implements AutoCloseable {
         }
     }
 
-    /** Changes: all of it or nothing. */
+    /** Changes: all of it or nothing. A change within a change is part of it. */
     synchronized <T> T change(Question<T> change) {
+        if (changing) return ask(change);
+        changing = true;
         try {
             connection.setAutoCommit(false);
             try {
@@ -113,6 +116,8 @@ final class Database implements AutoCloseable {
             }
         } catch (SQLException e) {
             throw fault(file, e);
+        } finally {
+            changing = false;
         }
     }
 

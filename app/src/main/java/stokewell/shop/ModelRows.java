@@ -85,6 +85,15 @@ final class ModelRows {
 
     SavedFit saveFit(long made, long rig, String body) {
         long id = database.change(c -> {
+            try (PreparedStatement s =
+                    c.prepareStatement("SELECT id FROM fits WHERE made = ? AND ifnull(rig, 0) = ? AND body = ?")) {
+                s.setLong(1, made);
+                s.setLong(2, rig);
+                s.setString(3, body);
+                try (ResultSet r = s.executeQuery()) {
+                    if (r.next()) return r.getLong(1);
+                }
+            }
             try (PreparedStatement s = c.prepareStatement("INSERT INTO fits (made, rig, body) VALUES (?, ?, ?)")) {
                 s.setLong(1, made);
                 if (rig == 0) s.setNull(2, Types.INTEGER);

@@ -155,7 +155,7 @@ public final class Shop implements AutoCloseable {
     }
 
     /**
-     * Keeps a fit.
+     * Keeps a fit; the very same one is kept once.
      *
      * @param made when, s since 1970
      * @param rig  number of the version of the rig, 0 for none
@@ -163,6 +163,14 @@ public final class Shop implements AutoCloseable {
      */
     public SavedFit saveFit(long made, long rig, String body) {
         return models.saveFit(made, rig, body);
+    }
+
+    /** Several changes as one: all are there, or none. */
+    public void together(Runnable changes) {
+        database.change(c -> {
+            changes.run();
+            return true;
+        });
     }
 
     /** For what stands in this package. */

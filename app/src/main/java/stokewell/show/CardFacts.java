@@ -1,6 +1,7 @@
 package stokewell.show;
 
 import java.util.List;
+import stokewell.check.Check;
 import stokewell.file.UnitSystem;
 import stokewell.run.Night;
 
@@ -13,9 +14,16 @@ import stokewell.run.Night;
  * @param cautions       what else must be said, worst first, such as the findings of a check
  * @param before         the same night of another rig to compare with; null for none
  * @param beforeName     what to call that one: {@code as filed}
+ * @param check          what was found on the rig itself; null where nobody has looked
  */
 public record CardFacts(
-        double stackedDensity, Stack stack, String weather, List<String> cautions, Night before, String beforeName) {
+        double stackedDensity,
+        Stack stack,
+        String weather,
+        List<String> cautions,
+        Night before,
+        String beforeName,
+        Check check) {
 
     public CardFacts {
         if (!(stackedDensity > 0)) throw new IllegalArgumentException("stacked density " + stackedDensity + " kg/m3");
@@ -24,21 +32,26 @@ public record CardFacts(
 
     /** Nothing but the wood. */
     public static CardFacts of(double stackedDensity, UnitSystem units) {
-        return new CardFacts(stackedDensity, Stack.of(units), "", List.of(), null, "");
+        return new CardFacts(stackedDensity, Stack.of(units), "", List.of(), null, "", null);
     }
 
     /** The same with the weather told. */
     public CardFacts in(String words) {
-        return new CardFacts(stackedDensity, stack, words, cautions, before, beforeName);
+        return new CardFacts(stackedDensity, stack, words, cautions, before, beforeName, check);
     }
 
     /** The same with other cautions. */
     public CardFacts warning(List<String> said) {
-        return new CardFacts(stackedDensity, stack, weather, said, before, beforeName);
+        return new CardFacts(stackedDensity, stack, weather, said, before, beforeName, check);
     }
 
     /** The same with another night to compare with. */
     public CardFacts against(Night other, String name) {
-        return new CardFacts(stackedDensity, stack, weather, cautions, other, name);
+        return new CardFacts(stackedDensity, stack, weather, cautions, other, name, check);
+    }
+
+    /** The same with what was found on the rig itself. */
+    public CardFacts checked(Check found) {
+        return new CardFacts(stackedDensity, stack, weather, cautions, before, beforeName, found);
     }
 }

@@ -55,6 +55,25 @@ public final class Cautions {
         return texts;
     }
 
+    /** What forbids the fire, then what the run says, then what else was found on the rig. */
+    static List<Caution> found(Night night, CardFacts facts, UnitSystem units) {
+        return checked(found(night, facts.cautions(), units), facts);
+    }
+
+    /** The same of a season. */
+    static List<Caution> found(Season season, CardFacts facts, UnitSystem units) {
+        return checked(found(season, facts.cautions(), units), facts);
+    }
+
+    private static List<Caution> checked(List<Caution> run, CardFacts facts) {
+        List<Caution> all = new ArrayList<>();
+        for (String text : Stops.told(facts.check())) all.add(new Caution(true, text));
+        all.addAll(run);
+        String rest = Stops.rest(facts.check());
+        if (!rest.isEmpty()) all.add(new Caution(false, rest));
+        return all;
+    }
+
     /** Dangers first, then those given, then the rest; without the last word of {@link #DECIDES}. */
     static List<Caution> found(Night night, List<String> given, UnitSystem units) {
         Cautions c = new Cautions(units);

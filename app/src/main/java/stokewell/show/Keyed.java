@@ -3,7 +3,11 @@ package stokewell.show;
 import java.io.Writer;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import stokewell.check.Check;
+import stokewell.check.Finding;
+import stokewell.check.Level;
 import stokewell.run.Ledger;
 import stokewell.run.Night;
 import tools.jackson.core.JsonGenerator;
@@ -118,6 +122,22 @@ final class Keyed implements AutoCloseable {
         kwh("fuel", ledger.fuel());
         kwh("stored", ledger.stored() + ledger.bed());
         return shut().exact("ledgerResidual", ledger.relativeResidual());
+    }
+
+    /** What was found on the rig, worst first; null where nobody has looked. */
+    Keyed findings(Check check) {
+        if (check == null) return nothing("stops").nothing("findings");
+        count("stops", check.at(Level.STOP).size());
+        list("findings");
+        for (Finding f : check.findings()) {
+            item().text("id", f.id()).text("level", f.level().name().toLowerCase(Locale.ROOT));
+            text("what", f.what())
+                    .text("why", f.why())
+                    .text("remedy", f.remedy())
+                    .text("basis", f.basis());
+            shut();
+        }
+        return done();
     }
 
     @Override

@@ -28,6 +28,7 @@ final class LoopDiagram {
     private final double tankLeft;
     private final double tankRight;
     private final List<Emitter> piped = new ArrayList<>();
+    private final List<double[]> placed = new ArrayList<>();
 
     LoopDiagram(Rig rig, Measure as, double width) {
         this.rig = rig;
@@ -69,7 +70,7 @@ final class LoopDiagram {
         double mid = (fire + tankLeft) / 2;
         Symbols.arrow(on, tankLeft - 16, HOT, Way.RIGHT, Ink.FIRE);
         Symbols.arrow(on, fire + 26, cool, Way.LEFT, Ink.WATER);
-        words(mid + 24, HOT - 6, "hot: " + pipe(rig.loop().supply()), Drawing.Anchor.MIDDLE);
+        words(fire + 76, HOT - 6, "hot: " + pipe(rig.loop().supply()), Drawing.Anchor.START);
         words(mid + 24, cool + 22, "cool: " + pipe(rig.loop().back()), Drawing.Anchor.MIDDLE);
         if (rig.loop().pump() != null) {
             Symbols.pump(on, mid + 40, cool, Way.LEFT);
@@ -83,27 +84,27 @@ final class LoopDiagram {
         on.line(fire + 45, cool + 11, fire + 55, cool + 11, Ink.TEXT, 1.6);
         words(fire + 44, cool + 22, "drain", Drawing.Anchor.END);
         if (rig.safety().relief() != null) {
-            Symbols.relief(on, fire + 40, HOT - 7);
-            words(fire + 58, HOT - 18, "relief", Drawing.Anchor.START);
+            Symbols.relief(on, fire + 52, HOT - 7);
+            words(fire + 46, HOT - 10, "relief", Drawing.Anchor.END);
         }
     }
 
     private void header() {
-        double x = fire + 40;
-        Trail tank = new Trail().box(x, 16, 64, 26);
-        on.along(new Trail().move(fire, HOT).line(fire, 7).line(x + 18, 7).line(x + 18, 13), Ink.FIRE, 1.6);
+        double x = fire + 26;
+        Trail tank = new Trail().box(x, 16, 50, 26);
+        on.along(new Trail().move(fire, HOT).line(fire, 7).line(x + 14, 7).line(x + 14, 13), Ink.FIRE, 1.6);
         on.area(tank, Symbols.WHITE, 1)
-                .area(new Trail().box(x, 29, 64, 13), Ink.WATER, 0.2)
+                .area(new Trail().box(x, 29, 50, 13), Ink.WATER, 0.2)
                 .along(tank, Ink.TEXT, 1.2);
-        words(x + 70, 26, "header " + sizes.volume(Parts.of(rig).header()), Drawing.Anchor.START);
+        words(x + 56, 26, "header " + sizes.volume(Parts.of(rig).header()), Drawing.Anchor.START);
         words(
-                x + 70,
+                x + 56,
                 37,
                 "loose lid, " + sizes.volume(rig.loop().header().water()) + " in it when cold",
                 Drawing.Anchor.START);
         words(fire - 6, 26, "open vent " + sizes.gauge(rig.loop().header().vent()), Drawing.Anchor.END);
         on.heavy(fire - 6, 37, "NO VALVE", Ink.DANGER, TYPE, Drawing.Anchor.END);
-        double feed = x + 50;
+        double feed = x + 42;
         on.along(new Trail().move(feed, 42).line(feed, cool), Symbols.WHITE, 4);
         on.line(feed, 42, feed, cool, Ink.WATER, 1.3, 4, 2);
         words(feed + 5, HOT + 20, "cold feed,", Drawing.Anchor.START);
@@ -150,18 +151,20 @@ final class LoopDiagram {
         Trail box = new Trail().box(tankLeft, top, tankRight - tankLeft, cool + 12 - top);
         on.area(box, Ink.WATER, 0.14).along(box, Ink.TEXT, 1.6);
         double mid = (tankLeft + tankRight) / 2;
+        if (rig.store().coil() != null) {
+            on.along(Symbols.turns(tankLeft + 12, tankRight - 12, HOT, cool, 4), Ink.FIRE, 1.4);
+            on.box(mid - 26, (HOT + cool) / 2 - 15, 52, 28, Symbols.WHITE);
+        }
         on.heavy(mid, (HOT + cool) / 2 - 4, "store", Ink.TEXT, TYPE + 1.5, Drawing.Anchor.MIDDLE);
         words(mid, (HOT + cool) / 2 + 9, sizes.volume(Plates.volume(rig.store().shape())), Drawing.Anchor.MIDDLE);
+        double y = (HOT + cool) / 2 + 28;
         for (Emitter e : rig.emitters()) {
             if (!(e instanceof Emitter.AirTubes t)) continue;
-            double y = (HOT + cool) / 2 + 28;
             Symbols.fan(on, tankRight + 16, y, 9);
             on.line(tankLeft + 8, y, tankRight + 7, y, Ink.TEXT, 1, 3, 2);
             words(tankRight + 30, y - 2, Plain.name(t.name(), 20), Drawing.Anchor.START);
             words(tankRight + 30, y + 9, t.count() + " air tubes", Drawing.Anchor.START);
-        }
-        if (rig.store().coil() != null) {
-            on.along(Symbols.turns(tankLeft + 12, tankRight - 12, HOT, cool, 4), Ink.FIRE, 1.4);
+            y += 24;
         }
     }
 
@@ -199,20 +202,34 @@ final class LoopDiagram {
         for (Switch.Sensor s : Parts.of(rig).sensors()) {
             String number = String.valueOf(++i);
             switch (s.at()) {
-                case OUTLET -> Symbols.sensor(on, fire + 18, HOT, number);
-                case SUPPLY -> Symbols.sensor(on, tankLeft - 32, HOT, number);
-                case BACK -> Symbols.sensor(on, tankLeft - 16, cool, number);
-                case PICKUP -> Symbols.sensor(on, fire - 2, pickupY(which(s, n), step), number);
-                case STORE -> Symbols.sensor(on, tankLeft + 10, cool + 8 - s.height() * (cool - HOT + 16), number);
-                case STOVE -> Symbols.sensor(on, 8, HOT - 4, number);
+                case OUTLET -> sensor(fire + 18, HOT, number);
+                case SUPPLY -> sensor(tankLeft - 32, HOT, number);
+                case BACK -> sensor(tankLeft - 16, cool, number);
+                case PICKUP -> sensor(fire - 2, pickupY(which(s, n), step), number);
+                case STORE -> sensor(tankLeft + 10, cool + 8 - s.height() * (cool - HOT + 16), number);
+                case STOVE -> sensor(8, HOT - 4, number);
                 case ROOM -> room(width - 150, number, "in the room");
                 case OUTDOORS -> room(width - 76, number, "outdoors");
             }
         }
     }
 
+    /** Beside those that already sit there. */
+    private void sensor(double x, double y, String number) {
+        double free = x;
+        for (int i = 0; i < placed.size(); i++) {
+            double[] p = placed.get(i);
+            if (Math.abs(p[0] - free) < 15 && Math.abs(p[1] - y) < 15) {
+                free = p[0] + 16;
+                i = -1;
+            }
+        }
+        placed.add(new double[] {free, y});
+        Symbols.sensor(on, free, y, number);
+    }
+
     private void room(double x, String number, String where) {
-        Symbols.sensor(on, x, 12, number);
+        sensor(x, 12, number);
         words(x + 10, 15, where, Drawing.Anchor.START);
     }
 

@@ -140,6 +140,14 @@ final class Measure {
         return us ? "lb/h" : "kg/h";
     }
 
+    double pressureNumber(double pascal) {
+        return us() ? pascal / 6894.757 : pascal / 1e5;
+    }
+
+    String pressureUnit() {
+        return us() ? "psi" : "bar";
+    }
+
     double draftNumber(double pascal) {
         return us ? pascal / INCH_WATER : pascal;
     }

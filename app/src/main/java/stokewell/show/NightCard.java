@@ -47,16 +47,20 @@ public final class NightCard {
         return out.toString();
     }
 
+    private String leading(String sentence) {
+        return Ascii.of(Stops.lead(facts.check(), sentence));
+    }
+
     private void write() {
         out.raw(Plain.name(night.rig(), Plain.WIDTH));
         out.raw(Clock.dayAndHour(night.at(night.from())) + " to " + Clock.dayAndHour(night.at(night.until())));
         if (!facts.weather().isEmpty()) out.words("", facts.weather());
-        out.blank().words("", Verdict.of(night).sentence(night, as)).blank();
-        List<Cautions.Caution> cautions = Cautions.found(night, facts.cautions(), units);
+        out.blank().words("", leading(Verdict.of(night).sentence(night, as))).blank();
+        List<Cautions.Caution> cautions = Cautions.found(night, facts, units);
         boolean any = false;
         for (Cautions.Caution c : cautions) {
             if (!c.danger()) continue;
-            out.words("! DANGER ", c.text());
+            out.words("! DANGER ", Ascii.of(c.text()));
             any = true;
         }
         if (any) out.blank();

@@ -51,7 +51,8 @@ final class NightChart {
         return "Temperatures of room, store, outdoors and stove from "
                 + Clock.dayAndHour(night.at(night.from())) + " to " + Clock.dayAndHour(night.at(night.until()))
                 + ", with the hours of pump and fan and the loads of wood. "
-                + Verdict.of(night).sentence(night, as);
+                + "The lowest room of the night is "
+                + as.room(night.lowestRoom().room()) + ".";
     }
 
     private Panel panel(Drawing on, double y, double h) {

@@ -45,7 +45,8 @@ public final class NightJson {
             json.count("steps", night.counters().steps());
             json.count("rhsEvaluations", night.counters().rates());
             json.number("solveMillis", night.solveMillis(), 3);
-            json.texts("cautions", Cautions.texts(Cautions.found(night, facts.cautions(), UnitSystem.SI)));
+            json.findings(facts.check());
+            json.texts("cautions", Cautions.texts(Cautions.found(night, facts, UnitSystem.SI)));
         }
     }
 

@@ -17,8 +17,8 @@ public final class NightPage {
         Measure as = Measure.printed(units);
         Page page = new Page(night.rig() + ", night of " + Clock.date(night.at(night.from())));
         page.head(night.rig(), when(night), facts.weather());
-        page.verdict(Verdict.of(night).sentence(night, as));
-        page.cautions(Cautions.found(night, facts.cautions(), units));
+        page.verdict(Stops.lead(facts.check(), Verdict.of(night).sentence(night, as)));
+        page.cautions(Cautions.found(night, facts, units));
         bigs(page, night, facts, as);
         pictures(page, night, as);
         page.title("Everything else", "").facts(NightFacts.of(night, facts, as));

@@ -1,14 +1,11 @@
 package stokewell.show;
 
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import javax.imageio.ImageIO;
 import stokewell.file.UnitSystem;
 import stokewell.run.Night;
 
@@ -17,7 +14,6 @@ public final class NightPicture {
 
     private static final double WIDTH = 960;
     private static final double EDGE = 30;
-    private static final double SCALE = 1.5;
 
     private NightPicture() {}
 
@@ -26,8 +22,9 @@ public final class NightPicture {
         Measure as = Measure.printed(units);
         Drawing course = new NightChart(night, as, WIDTH).course();
         Drawing flow = new HeatFlow(night.ledger(), as, WIDTH).drawing();
-        List<String> verdict = Wrapped.lines(Verdict.of(night).sentence(night, as), 92);
-        List<Cautions.Caution> cautions = Cautions.found(night, facts.cautions(), units);
+        List<String> verdict =
+                Wrapped.lines(Stops.lead(facts.check(), Verdict.of(night).sentence(night, as)), 92);
+        List<Cautions.Caution> cautions = Cautions.found(night, facts, units);
         double y = EDGE;
         double height = EDGE + 50 + 27 * verdict.size() + course.height() + 40 + flow.height() + EDGE + 40;
         for (Cautions.Caution c : cautions)
@@ -68,21 +65,7 @@ public final class NightPicture {
 
     /** Writes a PNG, and leaves the stream open. Needs no display; sets {@code java.awt.headless} where nobody has. */
     public static void png(Night night, CardFacts facts, UnitSystem units, OutputStream out) throws IOException {
-        if (System.getProperty("java.awt.headless") == null) System.setProperty("java.awt.headless", "true");
-        Drawing drawing = drawing(night, facts, units);
-        int wide = (int) Math.ceil(drawing.width() * SCALE);
-        int high = (int) Math.ceil(drawing.height() * SCALE);
-        BufferedImage image = new BufferedImage(wide, high, BufferedImage.TYPE_INT_RGB);
-        Graphics2D graphics = image.createGraphics();
-        try {
-            graphics.scale(SCALE, SCALE);
-            Painter.paint(drawing, graphics);
-        } finally {
-            graphics.dispose();
-        }
-        ImageIO.setUseCache(false);
-        if (!ImageIO.write(image, "png", out)) throw new IOException("this Java cannot write PNG");
-        out.flush();
+        Painter.png(drawing(night, facts, units), out);
     }
 
     /** Writes a PNG file. */

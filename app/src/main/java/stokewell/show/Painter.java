@@ -7,9 +7,16 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import javax.imageio.ImageIO;
 
 /** Paints a drawing with Java2D, in its light colours: for pictures and for paper. */
 public final class Painter {
+
+    /** Dots of a picture for each unit of a drawing. */
+    private static final double SCALE = 1.5;
 
     private final Graphics2D on;
     private final Font plain;
@@ -33,6 +40,24 @@ public final class Painter {
         on.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         on.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         new Painter(on, plain, heavy).marks(drawing);
+    }
+
+    /** Writes a PNG, and leaves the stream open. Needs no display; sets {@code java.awt.headless} where nobody has. */
+    static void png(Drawing drawing, OutputStream out) throws IOException {
+        if (System.getProperty("java.awt.headless") == null) System.setProperty("java.awt.headless", "true");
+        int wide = (int) Math.ceil(drawing.width() * SCALE);
+        int high = (int) Math.ceil(drawing.height() * SCALE);
+        BufferedImage image = new BufferedImage(wide, high, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        try {
+            graphics.scale(SCALE, SCALE);
+            paint(drawing, graphics);
+        } finally {
+            graphics.dispose();
+        }
+        ImageIO.setUseCache(false);
+        if (!ImageIO.write(image, "png", out)) throw new IOException("this Java cannot write PNG");
+        out.flush();
     }
 
     private void marks(Drawing drawing) {

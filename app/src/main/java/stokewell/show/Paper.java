@@ -18,6 +18,19 @@ public enum Paper {
         this.high = high;
     }
 
+    /** Margin below on a sheet, mm: room for what every page says last. */
+    static final double BELOW = 13;
+
+    /** Margin above, mm: room for what every page says first. */
+    static double above(boolean alarm) {
+        return alarm ? 20 : 15;
+    }
+
+    /** Height between the margins, CSS pixels. */
+    double tall(boolean alarm) {
+        return (high - above(alarm) - BELOW) / 25.4 * 96;
+    }
+
     /** Width between the edges, CSS pixels. */
     double inside() {
         return (wide - 2 * EDGE) / 25.4 * 96;

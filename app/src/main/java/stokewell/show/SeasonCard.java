@@ -40,16 +40,20 @@ public final class SeasonCard {
                 + Numbers.of((season.until() - season.from()) / 3600, 0) + " hours.";
     }
 
+    private String leading(String sentence) {
+        return Ascii.of(Stops.lead(facts.check(), sentence));
+    }
+
     private void write() {
         out.raw(Plain.name(season.rig(), Plain.WIDTH));
         out.raw(Clock.date(season.at(season.from())) + " to " + Clock.date(season.at(season.until())));
         if (!facts.weather().isEmpty()) out.words("", facts.weather());
-        out.blank().words("", sentence(season, facts, as)).blank();
-        List<Cautions.Caution> cautions = Cautions.found(season, facts.cautions(), units);
+        out.blank().words("", leading(sentence(season, facts, as))).blank();
+        List<Cautions.Caution> cautions = Cautions.found(season, facts, units);
         boolean any = false;
         for (Cautions.Caution c : cautions) {
             if (!c.danger()) continue;
-            out.words("! DANGER ", c.text());
+            out.words("! DANGER ", Ascii.of(c.text()));
             any = true;
         }
         if (any) out.blank();

@@ -40,7 +40,8 @@ public final class SeasonJson {
             json.count("steps", season.counters().steps());
             json.count("rhsEvaluations", season.counters().rates());
             json.number("solveMillis", season.solveMillis(), 3);
-            json.texts("cautions", Cautions.texts(Cautions.found(season, facts.cautions(), UnitSystem.SI)));
+            json.findings(facts.check());
+            json.texts("cautions", Cautions.texts(Cautions.found(season, facts, UnitSystem.SI)));
         }
     }
 

@@ -17,8 +17,8 @@ public final class SeasonPage {
         String when = Clock.date(season.at(season.from())) + " to " + Clock.date(season.at(season.until()));
         Page page = new Page(season.rig() + ", " + when);
         page.head(season.rig(), when, facts.weather());
-        page.verdict(SeasonCard.sentence(season, facts, as));
-        page.cautions(Cautions.found(season, facts.cautions(), units));
+        page.verdict(Stops.lead(facts.check(), SeasonCard.sentence(season, facts, as)));
+        page.cautions(Cautions.found(season, facts, units));
         bigs(page, season, facts, as);
         SeasonChart desk = new SeasonChart(season, facts, as, Page.DESK);
         SeasonChart phone = new SeasonChart(season, facts, as, Page.PHONE);

@@ -97,8 +97,8 @@ final class Setpoints {
         if (d != null) {
             add(
                     name + ": " + number(d.hot()) + " over " + number(d.cold()),
-                    "on at " + difference(d.on()) + ", off at " + difference(d.off()),
-                    "Runs only while there is heat to bring; the gap between the two keeps it from starting and stopping.");
+                    "on " + difference(d.on()) + " hotter, off at " + difference(d.off()),
+                    "Runs only while there is heat to bring; the gap keeps it steady.");
         }
         if (s.lowLimit() != null) low(name, pump, s.lowLimit());
         if (s.highLimit() != null) {
@@ -120,21 +120,18 @@ final class Setpoints {
 
     private void low(String name, boolean pump, Switch.Thermostat t) {
         String why;
-        if (!pump)
-            why = "Below this it blows lukewarm air or moves no heat worth its power: the rest is kept for later.";
+        if (!pump) why = "Colder, it moves too little heat for its power: kept for later.";
         else if (t.off() < TAR) {
-            why = "Holds back until the pickup is hot. Below " + as.hot(TAR)
-                    + " metal in the fire gathers tar, and this lets it go to " + as.setting(t.off())
-                    + ": brush it weekly.";
-        } else why = "Keeps the pickup above " + as.hot(TAR) + ", where metal in the fire gathers no tar.";
+            why = "Below " + as.hot(TAR) + " metal in the fire gathers tar: brush it weekly.";
+        } else why = "Above " + as.hot(TAR) + " metal in the fire gathers no tar.";
         add(name + " never runs below: " + number(t.sensor()), onOff(t), why);
     }
 
     private void thermostat(String name, Switch.Thermostat t) {
         boolean calls = t.on() < t.off();
         String why = calls
-                ? "Calls for heat when it is colder than " + as.setting(t.on()) + "; the gap spares the motor."
-                : "Runs when it is hotter than " + as.setting(t.on()) + "; the gap spares the motor.";
+                ? "Calls for heat when colder; the gap spares the motor."
+                : "Runs when hotter; the gap spares the motor.";
         add(name + ": " + number(t.sensor()), onOff(t), why);
     }
 
@@ -155,15 +152,14 @@ final class Setpoints {
     private void water() {
         if (rig.loop().pump() != null) {
             add(
-                    "second thermostat, its own sensor, starts the pump",
+                    "second thermostat, own sensor: pump",
                     "on at " + as.hot(second(rig)),
-                    "One sensor out of its well must not be all that stands between fire and steam.");
+                    "One sensor must not be all that stands before steam.");
         }
         add(
-                "hot alarm on the last pickup's outlet",
+                "hot alarm, last pickup's outlet",
                 "rings at " + as.hot(alarm(rig)),
-                "Water boils here at " + as.hot(boiling(rig))
-                        + ": it must be heard before. Shut the air when it rings.");
+                "Water boils here at " + as.hot(boiling(rig)) + ": it must be heard before. Then shut the air.");
         Safety safety = rig.safety();
         double air = Atmosphere.pressure(rig.place().altitude());
         if (safety.relief() != null) {
@@ -192,17 +188,14 @@ final class Setpoints {
             add(
                     "store counts as full at",
                     as.hot(c.full()) + " mean",
-                    "Above it there is no room for what is still in the stove. Stop feeding before.");
+                    "Hotter, there is no room for what is in the stove.");
         }
     }
 
     private void fire() {
         double skip = rig.habit() instanceof Habit.Clock c ? c.skipAbove() : ((Habit.Rule) rig.habit()).skipAbove();
         if (!Double.isNaN(skip)) {
-            add(
-                    "no more wood when the store's top is over",
-                    as.setting(skip),
-                    "Leaves room for the heat still in the stove.");
+            add("no more wood: store's top over", as.setting(skip), "Leaves room for the heat still in the stove.");
         }
         Stove.Air air = rig.stove().air();
         if (air instanceof Stove.Air.Hand h) {

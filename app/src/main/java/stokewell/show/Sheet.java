@@ -28,11 +28,11 @@ public final class Sheet {
 
     /** Writes the sheet as PDF, and leaves the stream open. */
     public static void pdf(SheetFacts facts, UnitSystem units, Paper paper, OutputStream out) throws IOException {
-        SheetPress.print(type -> SheetText.of(facts, units, paper, type), out);
+        SheetPress.print(set -> SheetText.of(facts, units, paper, set), out);
     }
 
     /** The sheet as one HTML file that needs nothing else. */
     public static String html(SheetFacts facts, UnitSystem units, Paper paper) {
-        return SheetText.of(facts, units, paper, SheetText.SCREEN).html();
+        return SheetText.of(facts, units, paper, SheetSetting.SCREEN).html();
     }
 }

@@ -5,6 +5,7 @@ import static stokewell.show.SheetMarkup.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.check.Finding;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
 import stokewell.sheet.Cut;
@@ -18,7 +19,16 @@ import stokewell.sheet.Wrap;
 /** What to build: the drawing, the loop, heights, plates, weights; parts are told by {@link SheetParts}. */
 final class SheetBuild {
 
-    private static final double MOST = 350;
+    private static final double LEAST = 330;
+    /** Least height of the drawing where room is short. */
+    private static final double SMALL = 250;
+
+    private static final double MOST = 520;
+    /** Signs on a line, and pixels of a line, roughly: for how much page one has left under the findings. */
+    private static final double LINE = 128;
+
+    private static final double LINE_HIGH = 13.5;
+    private static final double HEADINGS = 225;
 
     private final SheetFacts facts;
     private final Rig rig;
@@ -32,28 +42,50 @@ final class SheetBuild {
         sizes = new Sizes(as);
     }
 
-    void write(SheetMarkup page, double width) {
+    void write(SheetMarkup page, Paper paper, SheetSetting set) {
+        double width = paper.inside();
         page.section("What to build", false);
-        RigDrawing drawing = new RigDrawing(rig, as, width, MOST);
+        Drawing loop = rig.loop() == null ? null : new LoopDiagram(rig, as, width).drawing();
+        RigDrawing drawing = new RigDrawing(rig, as, width, high(paper, set, loop == null ? 0 : loop.height()));
         page.figure("", drawing.drawing());
         page.words(
                 "note",
                 "Heights, tank and insulation to scale, about 1:" + Math.round(drawing.reduced())
                         + " on this paper; the stove's width is guessed from its surface, and how far things stand apart is yours. "
                         + "Every pipe rises without a dip from the pickup to the vent.");
-        if (rig.loop() != null) page.figure("", new LoopDiagram(rig, as, width).drawing());
+        if (loop != null) page.figure("", loop);
         page.open("pair");
         page.open("half");
         heights(page);
-        weights(page);
+        if (rig.store() != null) insulation(page);
         page.shut();
         page.open("other");
         if (rig.store() != null) plates(page);
-        if (rig.store() != null) insulation(page);
+        weights(page);
         page.shut();
         page.open("clear").shut();
         page.shut();
         new SheetParts(facts, as).write(page);
+    }
+
+    /** How high the drawing may be: what is left of page one, if the diagram fits under it or not. */
+    private double high(Paper paper, SheetSetting set, double diagram) {
+        double least = set.loose() ? SMALL : LEAST;
+        double left = paper.tall(facts.stops() > 0) - HEADINGS - LINE_HIGH * lines();
+        double both = left - diagram;
+        double most = rig.store() == null ? LEAST : MOST;
+        return Math.max(least, Math.min(most, both < least ? left : both));
+    }
+
+    /** How many lines the findings of page one take, about. */
+    private double lines() {
+        double lines = 0;
+        for (Finding f : facts.grave()) {
+            lines += 0.4
+                    + Math.ceil(
+                            (f.what().length() + f.why().length() + f.remedy().length()) / LINE);
+        }
+        return lines;
     }
 
     private void heights(SheetMarkup page) {
@@ -100,8 +132,13 @@ final class SheetBuild {
         page.table("", List.of(words("plate", 0), number("count", 12), number("cut to", 44)), rows);
         page.words(
                 "note",
-                "Walls stand on the bottom and carry the top. Add what your joint needs; cut no hole before the ports are marked from the heights. "
-                        + (store.cover() == Store.Cover.SEALED
+                (store.shape() instanceof Store.Shape.Lying
+                                ? "The heads lie against the shell's ends. "
+                                : Plates.roofed(store)
+                                        ? "Walls stand on the bottom and carry the top. "
+                                        : "Walls stand on the bottom. ")
+                        + "Add what your joint needs; cut no hole before the ports are marked from the heights. "
+                        + (store.cover() == Store.Cover.SEALED || store.shape() instanceof Store.Shape.Lying
                                 ? "The tank is full to its top."
                                 : "The walls rise above the water to take its growth."));
         stiffeners(page);

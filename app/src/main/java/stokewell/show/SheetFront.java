@@ -23,7 +23,7 @@ final class SheetFront {
         sizes = new Sizes(as);
     }
 
-    void write(SheetMarkup page, double width) {
+    void write(SheetMarkup page) {
         page.section(Plain.name(facts.rig().name(), 60), false);
         page.words("verdict", verdict());
         numbers(page);

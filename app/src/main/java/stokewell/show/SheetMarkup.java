@@ -2,12 +2,16 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Writes a sheet as XHTML: for paper with its drawings as places that are painted later and what every page carries in its
  * margins, for a screen with its drawings as SVG.
  */
 final class SheetMarkup {
+
+    private static final Pattern WHOLE =
+            Pattern.compile("\\(?\\d[\\d.]*[ \u00a0](?:°[CF]|[A-Za-z³²]+/[A-Za-z]+)[.,;:)]*");
 
     private final StringBuilder out = new StringBuilder(64 * 1024);
     private final StringBuilder marks = new StringBuilder();
@@ -16,12 +20,9 @@ final class SheetMarkup {
     private final String alarm;
     private int sections;
 
-    /**
-     * @param alarm what every page says first; empty for nothing
-     * @param type  size of type on paper, points; 0 for a screen
-     */
-    SheetMarkup(String name, String alarm, Paper paper, double type) {
-        screen = type == 0;
+    /** @param alarm what every page says first; empty for nothing */
+    SheetMarkup(String name, String alarm, Paper paper, SheetSetting set) {
+        screen = set.screen();
         this.alarm = alarm;
         out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
         if (screen) {
@@ -36,7 +37,9 @@ final class SheetMarkup {
                 "What to build and what to test: drawing, plates, parts, setpoints, first fire, wall card.");
         meta("subject", "What to build and what to test");
         meta("author", "Stokewell");
-        out.append("<style>\n").append(SheetStyle.of(paper, type)).append("</style>\n@BOOKMARKS@</head>\n<body>\n");
+        out.append("<style>\n")
+                .append(SheetStyle.of(paper, set, !alarm.isEmpty()))
+                .append("</style>\n@BOOKMARKS@</head>\n<body>\n");
         if (screen) return;
         out.append("<div id=\"top\">");
         if (!alarm.isEmpty())
@@ -47,6 +50,11 @@ final class SheetMarkup {
     private void meta(String name, String content) {
         out.append("<meta name=\"").append(name).append("\" content=\"");
         Escape.into(out, content).append("\"/>\n");
+    }
+
+    /** Words in which no line ends within a temperature or between the parts of a unit. */
+    private static StringBuilder text(StringBuilder out, String words) {
+        return out.append(WHOLE.matcher(Escape.of(words)).replaceAll("<span class=\"whole\">$0</span>"));
     }
 
     /** Begins a part of the sheet. @param fresh whether it begins a page */
@@ -72,14 +80,14 @@ final class SheetMarkup {
     }
 
     SheetMarkup title(String words) {
-        Escape.into(out.append("<h3>"), words).append("</h3>\n");
+        text(out.append("<h3>"), words).append("</h3>\n");
         return this;
     }
 
     /** A paragraph. @param kind its class; empty for none */
     SheetMarkup words(String kind, String text) {
         out.append(kind.isEmpty() ? "<p>" : "<p class=\"" + kind + "\">");
-        Escape.into(out, text).append("</p>\n");
+        text(out, text).append("</p>\n");
         return this;
     }
 
@@ -99,10 +107,10 @@ final class SheetMarkup {
         out.append("<ul class=\"").append(kind).append("\">\n");
         for (String[] p : points) {
             out.append("<li>");
-            if (!p[0].isEmpty()) Escape.into(out.append("<b>"), p[0]).append("</b> ");
+            if (!p[0].isEmpty()) text(out.append("<b>"), p[0]).append("</b> ");
             for (int i = 1; i < p.length; i++) {
                 if (i > 1) out.append(' ');
-                Escape.into(out, p[i]);
+                text(out, p[i]);
             }
             out.append("</li>\n");
         }
@@ -139,7 +147,7 @@ final class SheetMarkup {
             out.append("<tr>");
             for (int c = 0; c < row.size(); c++) {
                 out.append(head.get(c).number() ? "<td class=\"n\">" : "<td>");
-                Escape.into(out, row.get(c)).append("</td>");
+                text(out, row.get(c)).append("</td>");
             }
             out.append("</tr>\n");
         }

@@ -110,7 +110,7 @@ final class SheetParts {
         rows.add(List.of(
                 "pump for " + where,
                 "1",
-                sizes.pressure(p.shutoffHead()) + " at no flow, " + sizes.flow(p.freeFlow()) + " at no head, "
+                sizes.head(p.shutoffHead()) + " of head at no flow, " + sizes.flow(p.freeFlow()) + " at no head, "
                         + Numbers.of(p.power(), 0) + " W; set to " + Numbers.percent(p.speed())));
     }
 

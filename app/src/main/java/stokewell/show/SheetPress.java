@@ -17,7 +17,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
-import java.util.function.DoubleFunction;
+import java.util.function.Function;
 
 /**
  * Makes a PDF of a sheet: tagged (PDF/UA), its font embedded, its drawings as lines and real words. A sheet that comes out
@@ -28,24 +28,27 @@ final class SheetPress {
     static final String FACE = "Sheet";
 
     private static final int MOST_PAGES = 4;
-    /** Sizes of type that are tried, points; below the last nobody reads it at a bench. */
-    private static final double[] TYPES = {9, 8.5, 8, 7.6, 7.2};
+    /** What is tried in turn; below the last size nobody reads it at a bench. */
+    private static final SheetSetting[] SETTINGS = {
+        new SheetSetting(9, false), new SheetSetting(8.5, false), new SheetSetting(8, false),
+        new SheetSetting(8, true), new SheetSetting(7.6, true), new SheetSetting(7.2, true)
+    };
 
     private static final String DRAWING = "stokewell/drawing";
 
     private SheetPress() {}
 
-    /** @param written what is to be printed, for a size of type */
-    static void print(DoubleFunction<SheetText> written, OutputStream out) throws IOException {
+    /** @param written what is to be printed, as it is set */
+    static void print(Function<SheetSetting, SheetText> written, OutputStream out) throws IOException {
         if (System.getProperty("java.awt.headless") == null) System.setProperty("java.awt.headless", "true");
         XRLog.setLoggingEnabled(false);
         byte[] plain = face("DejaVuSerifCondensed.ttf");
         byte[] bold = face("DejaVuSerifCondensed-Bold.ttf");
         for (int i = 0; ; i++) {
-            SheetText text = written.apply(TYPES[i]);
+            SheetText text = written.apply(SETTINGS[i]);
             try (PdfBoxRenderer renderer = renderer(text, plain, bold, out)) {
                 renderer.layout();
-                boolean last = i == TYPES.length - 1;
+                boolean last = i == SETTINGS.length - 1;
                 if (!last && renderer.getRootBox().getLayer().getPages().size() > MOST_PAGES) continue;
                 renderer.createPDF();
                 return;

@@ -5,19 +5,21 @@ final class SheetStyle {
 
     private SheetStyle() {}
 
-    /** @param type size of type, points; 0 for a screen */
-    static String of(Paper paper, double type) {
+    static String of(Paper paper, SheetSetting set, boolean alarm) {
         String page = "@page { size: " + paper.css + "; margin: " + Paper.EDGE + "mm; }\n";
-        if (type == 0) return page + ALL + SCREEN;
-        return ("@page { size: " + paper.css + "; margin: 20mm " + Paper.EDGE + "mm 14mm " + Paper.EDGE + "mm;\n"
+        if (set.screen()) return page + ALL + SCREEN;
+        return ("@page { size: " + paper.css + "; margin: " + Paper.above(alarm) + "mm " + Paper.EDGE + "mm "
+                                + Paper.BELOW
+                                + "mm " + Paper.EDGE + "mm;\n"
                                 + "  @top-left { content: element(top); width: 100%; vertical-align: bottom; padding-bottom: 2mm; }\n"
                                 + "  @bottom-left { content: \"" + FOOT + "\"; font: FACE; color: #333; width: 84%; }\n"
                                 + "  @bottom-right { content: \"Page \" counter(page) \" of \" counter(pages); font: FACE; width: 16%; } }\n"
-                                + "body { font-family: " + SheetPress.FACE + "; font-size: " + type + "pt; }\n"
+                                + "body { font-family: " + SheetPress.FACE + "; font-size: " + set.type() + "pt; }\n"
                                 + "#top { position: running(top); }\n"
                                 + "#top .alarm { display: block; font-size: 12pt; }\n#top .name { color: #333; font-size: 8pt; }\n")
                         .replace("font: FACE", "font-family: " + SheetPress.FACE + "; font-size: 7.5pt")
-                + ALL;
+                + ALL
+                + (set.loose() ? "body { line-height: 1.18; }\n" : ".pair { page-break-inside: avoid; }\n");
     }
 
     private static final String FOOT = "A reckoning, not an approval: local code and a licensed person decide.";
@@ -40,12 +42,14 @@ final class SheetStyle {
             .stop li { border-left: 5px solid #a01722; padding-left: .6em; margin: .3em 0; }
             .mend { list-style: none; padding: 0; }
             .mend li { border-left: 2px solid #333; padding-left: .6em; margin: .25em 0; }
-            table { border-collapse: collapse; width: 100%; margin: .1em 0 .4em; page-break-inside: auto; }
+            table { border-collapse: collapse; width: 100%; margin: .1em 0 .4em; page-break-inside: auto; -fs-table-paginate: paginate; }
             tr { page-break-inside: avoid; }
             th, td { text-align: left; vertical-align: top; padding: .08em .7em .08em 0; font-weight: normal; }
             td { border-bottom: 1px solid #ccc; }
             th { border-bottom: 1px solid #111; color: #333; font-size: .92em; }
-            .n { text-align: right; white-space: nowrap; }
+            .whole { white-space: nowrap; }
+            .n { text-align: right; white-space: nowrap; padding-right: 1.1em; }
+            th:last-child, td:last-child { padding-right: 0; }
             .big td { font-size: 1.5em; font-weight: bold; line-height: 1.2; border-bottom: none; }
             .big th { border-bottom: none; border-top: 1px solid #111; padding-top: .2em; }
             .figure { page-break-inside: avoid; margin: .2em 0; }
@@ -54,10 +58,9 @@ final class SheetStyle {
             .other { float: right; width: 48.5%; }
             .most { float: left; width: 60%; }
             .least { float: right; width: 37.5%; }
-            .pair { page-break-inside: avoid; }
             .clear { clear: both; }
             .box { border: 1px solid #111; padding: .3em .6em; margin: .3em 0; page-break-inside: avoid; }
-            .cut { border: 1px dashed #111; padding: .35em .6em; margin: .3em 0; page-break-inside: avoid; }
+            .cut { border: 1px dashed #111; padding: .35em .6em; margin: .4em 0; font-size: 1.1em; page-break-inside: avoid; }
             .sign { text-align: center; font-weight: bold; font-size: 2em; line-height: 1.15; margin: .1em 0; }
             .tick { width: 9.5em; white-space: nowrap; }
             """;

@@ -39,16 +39,16 @@ final class SheetTests {
         sizes = new Sizes(as);
     }
 
-    void write(SheetMarkup page) {
+    void write(SheetMarkup page, double width) {
         page.section("What to set and what to test", false);
         page.title("Setpoints, each with its reason");
         List<List<String>> rows = new ArrayList<>();
         for (Setpoints.Line l : Setpoints.of(facts, as)) rows.add(List.of(l.what(), l.setting(), l.why()));
-        page.table("", List.of(words("what", 29), words("setting", 25), words("why", 0)), rows);
+        page.table("", List.of(words("what", 28), words("setting", 24), words("why", 0)), rows);
         all();
         page.title("Tests before the first fire: no fire until every box says pass");
-        page.table("tests", List.of(words("test", 38), words("passes if", 0), number("result", 14)), tests);
-        if (facts.stops() == 0) firstFire(page);
+        page.table("tests", List.of(words("test", 41), words("passes if", 0), number("result", 14)), tests);
+        if (facts.stops() == 0) firstFire(page, width);
         else {
             page.title("First small fire");
             page.words("alarm", "There is none: the check found a stop. Change the rig, print a new sheet.");
@@ -163,7 +163,7 @@ final class SheetTests {
                         + ", or what the stove's plate or your code says.");
     }
 
-    private void firstFire(SheetMarkup page) {
+    private void firstFire(SheetMarkup page, double width) {
         FirstFire f = facts.firstFire();
         page.title("First small fire: one load of " + sizes.mass(f.mass()) + ", everything at " + as.hot(f.cold())
                 + ", run through beforehand");
@@ -198,6 +198,7 @@ final class SheetTests {
         page.shut();
         page.open("least");
         page.words("", expect(f));
+        page.figure("", new FirstFireChart(f, rig, as, 0.375 * width).drawing());
         page.words(
                 "note",
                 "Heat into a home-made pickup is known to a factor of two or three before it is measured: times may be half or twice as long. Write yours beside; they are what the next sheet is made from.");

@@ -12,16 +12,12 @@ import stokewell.sheet.SheetFacts;
  */
 record SheetText(String html, List<Drawing> drawings) {
 
-    /** In place of a size of type: for a screen. */
-    static final double SCREEN = 0;
-
-    /** @param type size of type, points */
-    static SheetText of(SheetFacts facts, UnitSystem units, Paper paper, double type) {
-        SheetMarkup page = new SheetMarkup(Plain.name(facts.rig().name(), 60), alarm(facts), paper, type);
+    static SheetText of(SheetFacts facts, UnitSystem units, Paper paper, SheetSetting set) {
+        SheetMarkup page = new SheetMarkup(Plain.name(facts.rig().name(), 60), alarm(facts), paper, set);
         Measure as = Measure.printed(units);
-        new SheetFront(facts, as).write(page, paper.inside());
-        new SheetBuild(facts, as).write(page, paper.inside());
-        new SheetTests(facts, as).write(page);
+        new SheetFront(facts, as).write(page);
+        new SheetBuild(facts, as).write(page, paper, set);
+        new SheetTests(facts, as).write(page, paper.inside());
         new SheetWall(facts, as).write(page);
         return page.done();
     }

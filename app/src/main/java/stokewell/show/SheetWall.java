@@ -38,7 +38,7 @@ final class SheetWall {
         page.points("", rig.loop() == null ? dry() : wet());
         page.words(
                 "",
-                "Fire brigade, and the address to read out: ______________________________________________   Who knows this rig: ____________________________");
+                "Fire service, and the address to read out: ____________________________________   Who knows this rig: ____________________");
         page.shut();
         if (rig.loop() != null) sign(page);
         page.title("Labels to cut out and tie on");
@@ -154,7 +154,7 @@ final class SheetWall {
         page.words("sign", "\u25a1 EMPTY   \u25a1 MAY BE FROZEN   \u25a1 BEING WORKED ON");
         page.words(
                 "",
-                "Hang it on the stove's door whenever one of these is so. A fire on a frozen or dry pickup bursts it. Off only by: ______________________  date: ____________");
+                "Hang it on the stove's door whenever one of these is so. A fire on a frozen or dry pickup bursts it. Off only by: ______________ date: ________");
         page.shut();
     }
 

@@ -88,6 +88,12 @@ final class Sizes {
                 : Numbers.of(pascal / 1e5, 2) + BLANK + "bar";
     }
 
+    /** A pump's head: metres or feet of water. */
+    String head(double pascal) {
+        double metres = pascal / 9806.65;
+        return us ? Numbers.of(metres / FOOT, 1) + BLANK + "ft" : Numbers.of(metres, 1) + BLANK + "m";
+    }
+
     /** A load on a floor. */
     String load(double pascal) {
         return us ? Numbers.of(pascal / 47.880259, 0) + BLANK + "psf" : Numbers.of(pascal / 1000, 1) + BLANK + "kPa";

@@ -12,6 +12,7 @@ final class Tags {
 
     private static final double GAP = 12.5;
     private static final double TYPE = 9.5;
+    private static final int LONGEST = 20;
 
     private final double edge;
     private final boolean left;
@@ -26,11 +27,11 @@ final class Tags {
         this.left = left;
     }
 
-    /** Those at one height are told together. */
+    /** Those at one height are told together, as far as there is room. */
     void add(double x, double y, String size, String what) {
         for (int i = 0; i < tags.size(); i++) {
             Tag t = tags.get(i);
-            if (Math.abs(t.y - y) < 0.3) {
+            if (Math.abs(t.y - y) < 0.3 && t.what.length() + what.length() <= LONGEST) {
                 tags.set(i, new Tag(t.x, t.y, size, t.what + ", " + what));
                 return;
             }

@@ -28,6 +28,20 @@ public final class TraceCsv {
         write(night.trace(), night.weatherStart(), Measure.plain(units), out);
     }
 
+    /** Every sample of a night, under what forbids a fire on the rig: lines that begin with #, none if nothing does. */
+    public static void write(Night night, CardFacts facts, UnitSystem units, Appendable out) throws IOException {
+        for (String line : Stops.lines(facts.check()))
+            out.append(Ascii.of(line)).append(END);
+        write(night, units, out);
+    }
+
+    /** The same of a season. */
+    public static void write(Season season, CardFacts facts, UnitSystem units, Appendable out) throws IOException {
+        for (String line : Stops.lines(facts.check()))
+            out.append(Ascii.of(line)).append(END);
+        write(season, units, out);
+    }
+
     /** Every sample of a season. */
     public static void write(Season season, UnitSystem units, Appendable out) throws IOException {
         write(season.trace(), season.weatherStart(), Measure.plain(units), out);
@@ -69,6 +83,9 @@ public final class TraceCsv {
             case "draft" -> new Column(name, as.draftUnit(), as::draftNumber, values);
             case "air", "loop flow" -> new Column(name, as.massFlowUnit(), as::massFlowNumber, values);
             case "bed" -> new Column(name, as.massUnit(), as::massNumber, values);
+            case "pressure" -> new Column(name, as.pressureUnit(), as::pressureNumber, values);
+            case "header water", "steam lost", "steam in the loop", "let out" ->
+                new Column(name, as.massUnit(), as::massNumber, values);
             case "boil margin" -> new Column(name, as.differenceUnit(), as::differenceNumber, values);
             default -> new Column(name, as.scaleUnit(), as::scale, values);
         };

@@ -211,7 +211,7 @@ final class Api implements AutoCloseable {
         if (who.length() > 64) throw Refusal.request("\"who\" is too long.", "64 signs are enough.");
         Drags.Work<Map<String, Object>> run = wanted -> Nights.told(nights.run(nights.ready(body), wanted), wanted);
         CompletableFuture<Map<String, Object>> answer =
-                seq == null ? drags.ask(() -> run.run(() -> true)) : drags.ask(who, seq, run);
+                seq == null ? drags.ask(() -> Nights.told(nights.run(nights.ready(body)))) : drags.ask(who, seq, run);
         later(ctx, answer, (to, told) -> {
             told.put("seq", seq);
             told.put("millis", (System.nanoTime() - begun) * 1e-6);

@@ -105,7 +105,7 @@ final class LongWork {
                     asked.weather(),
                     ask,
                     faults,
-                    NightRun.settled(ready.rig(), asked.weather(), ask),
+                    NightRun.settled(ready.rig(), asked.weather(), ask).moment(),
                     drill -> {
                         if (job == null) return;
                         job.part(Map.of("drill", told(drill, null)));

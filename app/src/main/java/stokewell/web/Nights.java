@@ -9,12 +9,13 @@ import java.util.Locale;
 import java.util.Map;
 import stokewell.check.Check;
 import stokewell.check.Finding;
-import stokewell.check.Level;
+import stokewell.check.Looked;
 import stokewell.file.RigFile;
 import stokewell.file.RigFileFault;
 import stokewell.file.RigValue;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
+import stokewell.run.Given;
 import stokewell.run.Ledger;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
@@ -54,11 +55,9 @@ final class Nights {
             return CardFacts.of(stacked, wish.units()).in(told);
         }
 
-        /** With every stop among the cautions: no card of such a rig may look fine. */
+        /** With what was found: no card of a rig with a stop may look fine. */
         CardFacts facts(Asking.NightAsked asked, Check check) {
-            List<String> warnings = new ArrayList<>();
-            for (Finding f : check.at(Level.STOP)) warnings.add("STOP: " + f.what() + " " + f.remedy());
-            return plainFacts(asked.told()).warning(warnings);
+            return plainFacts(asked.told()).checked(check);
         }
     }
 
@@ -153,11 +152,28 @@ final class Nights {
         return asking.season(ready.rig(), ready.beside(), ready.wish());
     }
 
+    /** With the drills that can forbid a fire. */
     Ran run(Ready ready) {
-        return run(ready, () -> true);
+        Asking.NightAsked asked = night(ready);
+        try {
+            long begun = System.nanoTime();
+            Looked looked = Looked.run(
+                    ready.rig(),
+                    asked.weather(),
+                    asked.ask(),
+                    Given.NOTHING,
+                    night -> night.timed((System.nanoTime() - begun) * 1e-6));
+            return new Ran(ready, asked, looked.night(), looked.check());
+        } catch (StepFailure | Ledger.LedgerFault e) {
+            throw Refusal.run(e.getMessage());
+        }
     }
 
-    /** @param wanted asked between settling and the night: where no one waits for it any more, it ends as stale */
+    /**
+     * While a hand drags: the rules alone, without a drill.
+     *
+     * @param wanted asked between settling and the night: where no one waits for it any more, it ends as stale
+     */
     Ran run(Ready ready, Drags.Wanted wanted) {
         Asking.NightAsked asked = night(ready);
         if (!wanted.still()) throw Refusal.stale();

@@ -74,6 +74,25 @@ class CheckVerbTest {
     }
 
     @Test
+    void onePageAndOnePictureHoldAllDrills(@org.junit.jupiter.api.io.TempDir Path folder) throws Exception {
+        Path html = folder.resolve("drills.html");
+        Path png = folder.resolve("drills.png");
+        say("drill", SHED, "--html", html.toString(), "--png", png.toString(), "--units", "us");
+        String page = Files.readString(html);
+        for (Fault f : Fault.values()) {
+            String title =
+                    Character.toUpperCase(f.title().charAt(0)) + f.title().substring(1);
+            assertThat(page).contains(title);
+        }
+        assertThat(page)
+                .contains("What a hand can still do")
+                .contains("boils in")
+                .contains("psi")
+                .contains("°F");
+        assertThat(javax.imageio.ImageIO.read(png.toFile()).getWidth()).isGreaterThan(1000);
+    }
+
+    @Test
     void anUnknownFaultIsToldWithTheKnownOnes() {
         Said said = say("drill", SHED, "--fault", "gremlins");
         assertThat(said.status).isEqualTo(2);

@@ -23,6 +23,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import stokewell.cli.PageAsking;
 import stokewell.file.UnitSystem;
 
@@ -210,8 +211,12 @@ final class Browser implements AutoCloseable {
                 hand.dispatchEvent(new Event('change', {bubbles: true}));""", hand, steps);
     }
 
-    void keys(CharSequence... keys) {
-        driver.switchTo().activeElement().sendKeys(Keys.chord(keys));
+    void key(Keys key) {
+        new Actions(driver).sendKeys(key).perform();
+    }
+
+    void control(String letter) {
+        new Actions(driver).keyDown(Keys.CONTROL).sendKeys(letter).keyUp(Keys.CONTROL).perform();
     }
 
     Object js(String script) {

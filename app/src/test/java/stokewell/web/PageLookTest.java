@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.PrintsPage;
 import org.openqa.selenium.print.PrintOptions;
 
@@ -40,6 +42,12 @@ final class PageLookTest {
         page.close();
     }
 
+    @BeforeEach
+    void atADeskOnLightPaper() {
+        page.wide(1200, 900, false);
+        page.media("prefers-color-scheme", "light");
+    }
+
     private static void come(String place) {
         page.at(place).see("main");
         if (place.equals("home")) page.see(".cards");
@@ -58,7 +66,6 @@ final class PageLookTest {
                         .isEmpty();
             }
         }
-        page.media("prefers-color-scheme", "light");
     }
 
     @Test
@@ -81,7 +88,6 @@ final class PageLookTest {
         page.touch("store");
         page.see(".sheet");
         assertThat(page.reachesOut()).isFalse();
-        page.wide(1200, 900, false);
     }
 
     @Test
@@ -92,8 +98,7 @@ final class PageLookTest {
         assertThat(page.js(ground)).isEqualTo("rgb(29, 26, 22)");
         page.press("Light or dark paper");
         page.until("light paper", () -> page.js(ground).equals("rgb(247, 241, 227)"));
-        page.js("localStorage.clear(); delete document.documentElement.dataset.paper");
-        page.media("prefers-color-scheme", "light");
+        page.js("localStorage.clear()");
     }
 
     @Test
@@ -116,12 +121,12 @@ final class PageLookTest {
     void everyPartIsReachedAndOpenedByTheKeyboard() {
         come("night/example:boat-shed");
         page.js("document.querySelector(\".drawing [data-part='store']\").focus()");
-        page.keys(org.openqa.selenium.Keys.ENTER);
+        page.key(Keys.ENTER);
         page.see(".sheet");
         page.until(
                 "the sheet's name has the focus",
                 () -> "sheet-name".equals(page.js("return document.activeElement.id")));
-        page.keys(org.openqa.selenium.Keys.ESCAPE);
+        page.key(Keys.ESCAPE);
         page.until("closed", () -> !page.has(".sheet"));
     }
 }

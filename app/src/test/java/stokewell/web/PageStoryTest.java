@@ -12,7 +12,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.Keys;
 
 /** What a person does with the page, from nothing to a file to take along, and what goes wrong on the way. */
 final class PageStoryTest {
@@ -115,10 +114,10 @@ final class PageStoryTest {
         String changed = onDisk();
         assertThat(changed).isNotEqualTo(filed).contains("# a stainless dairy tank from an auction");
         page.js("document.activeElement.blur()");
-        page.keys(Keys.CONTROL, "z");
+        page.control("z");
         page.until("the old text", () -> same(filed));
         page.settled();
-        page.keys(Keys.CONTROL, "y");
+        page.control("y");
         page.until("the new text", () -> same(changed));
     }
 
@@ -175,13 +174,13 @@ final class PageStoryTest {
                 Map.of("offline", false, "latency", 300, "downloadThroughput", -1, "uploadThroughput", -1));
         page.touch("store");
         page.drag("height", 15);
+        Object asked = page.js("return String(Number(Number(document.querySelector("
+                + "\".sheet input[aria-label='height']\").value).toFixed(2)))");
         page.until("kept", () -> page.has("button[aria-label='Take back']:enabled"));
         page.settled();
-        assertThat(page.js(
-                        "return [...document.querySelectorAll('.sheet .field')].find(f => f.querySelector('label')?.textContent"
-                                + " === 'height').querySelector('.typed input').value"))
-                .isEqualTo(String.valueOf(page.js(
-                        "return String(Number(document.querySelector(\".sheet input[aria-label='height']\").value))")));
+        assertThat(page.js("return [...document.querySelectorAll('.sheet .field')].find(f => f.querySelector('label')"
+                        + ".textContent === 'height').querySelector('.typed input').value"))
+                .isEqualTo(asked);
     }
 
     @Test

@@ -11,7 +11,6 @@ import stokewell.transfer.Boiling;
 final class BoilRules {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
-    private static final double SOON = 30 * 60;
 
     private BoilRules() {}
 
@@ -73,7 +72,7 @@ final class BoilRules {
         }
         String why = d.sentence() + (buys.length() > 0 ? " " + buys : " Nothing carries heat away without power.");
         f.add(
-                d.firstBoil() < SOON || d.exposed() < NEVER ? Level.MEND : Level.MIND,
+                d.level(),
                 "boil.outage",
                 "A power cut at the worst moment boils the coil " + Telling.span(d.firstBoil()) + " later.",
                 why,
@@ -101,6 +100,14 @@ final class BoilRules {
     private static void alone(Subject s, Findings f) {
         Drill d = s.drill(Fault.PUMP_DEAD);
         if (d == null || d.firstBoil() == NEVER) return;
+        f.add(
+                d.level(),
+                "boil.pump",
+                "A pump that dies with the lights on boils the coil " + Telling.span(d.firstBoil()) + " later.",
+                d.sentence(),
+                "What helps in a power cut helps here: a gravity path, a gravity radiator. A high limit that starts the fan cools "
+                        + "the store, not the coil. Keep a spare pump, and unions with valves outside the safe path.",
+                "a drill; the lights are on, so nobody notices");
         String basis = "practice: alarm at 90 °C (194 °F), independent of the controller";
         Boolean alarm = s.around().hotAlarm();
         if (Boolean.TRUE.equals(alarm)) return;
@@ -133,7 +140,8 @@ final class BoilRules {
             f.stop(
                     "control.hand",
                     driven ? "The pump hangs on a hand switch." : "Nothing starts the pump but a hand.",
-                    "It is forgotten once. Whoever then runs to the switch pumps cold water into a boiling coil.",
+                    "It is forgotten once. A flick of the switch does not mend an overheat: it pumps steam-hot water into plastic and cold "
+                            + "water into a boiling coil, and breaks both.",
                     "Let a thermostat on the coil's outlet start it, with no switch that takes it away. And: hot and stopped, do "
                             + "not start.",
                     basis);
@@ -153,7 +161,7 @@ final class BoilRules {
         String basis = "practice: a second thermostat at 85 to 88 °C (185 to 190 °F), parallel to the first";
         if (d.firstBoil() < NEVER) {
             f.add(
-                    d.firstBoil() < SOON || d.exposed() < NEVER ? Level.MEND : Level.MIND,
+                    d.level(),
                     id,
                     begin + " the coil boils " + Telling.span(d.firstBoil()) + " later.",
                     "One sensor is all that stands between fire and steam.",
@@ -245,7 +253,8 @@ final class BoilRules {
         }
         Drill fan = s.drill(Fault.FAN_DEAD);
         if (fan != null && fan.firstBoil() < NEVER) {
-            f.mend(
+            f.add(
+                    fan.level(),
                     "store.fan",
                     "With the fan dead the store fills up and boils " + Telling.span(fan.firstBoil()) + " later.",
                     fan.sentence(),
@@ -321,14 +330,15 @@ final class BoilRules {
         double stands = s.around().coldAndFull();
         String after = Telling.span(d.freezing());
         String basis = "safety alerts after explosions of frozen back boilers and coils; relief at the stove itself";
-        if (Double.isNaN(stands)) {
+        Level level = Severity.frozen(s.safety(), d.freezing());
+        if (level == Level.MIND) {
             f.ask(
                     "frost.run",
                     "safety.surroundings.coldAndFull: 12 h",
                     "How long does the rig stand cold and full in frost at the longest?",
                     "Without a fire the first water freezes after " + after + ". A fire on a frozen coil bursts it.",
                     basis);
-        } else if (stands >= d.freezing()) {
+        } else if (level == Level.STOP) {
             f.stop(
                     "frost.run",
                     "It may be frozen when you light it: it stands cold for " + Telling.span(stands)

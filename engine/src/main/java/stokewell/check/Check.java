@@ -2,6 +2,7 @@ package stokewell.check;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import stokewell.rig.Rig;
 import stokewell.run.Night;
 
@@ -29,9 +30,31 @@ public record Check(List<Finding> findings) {
         if (rig.store() != null) StoreRules.look(s, f);
         FireRules.look(s, f);
         RoomRules.look(s, f);
+        CareRules.look(s, f);
+        for (Drill d : s.drills()) answer(d, f);
         List<Finding> sorted =
                 f.list().stream().sorted(Comparator.comparing(Finding::level)).toList();
         return new Check(sorted);
+    }
+
+    /** What a drill came to is a finding too, at no lesser level, where no rule has said it already. */
+    private static void answer(Drill d, Findings f) {
+        if (!d.possible() || !d.level().asBadAs(Level.MEND)) return;
+        for (String id : Severity.answers(d.fault())) {
+            for (Finding has : f.list()) if (has.id().equals(id) && has.level().asBadAs(d.level())) return;
+        }
+        String name = d.fault().title();
+        f.add(
+                d.level(),
+                "drill." + d.fault().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                Character.toUpperCase(name.charAt(0))
+                        + name.substring(1)
+                        + (d.firstBoil() < Double.POSITIVE_INFINITY
+                                ? " boils the water " + Telling.span(d.firstBoil()) + " later."
+                                : " is not survived unharmed."),
+                d.sentence(),
+                "Give the heat a way out that needs nothing that can fail so, and a way out for steam that is never shut.",
+                "a drill at the worst moment of the normal day");
     }
 
     /** Whether a fire must not be lit on it. */

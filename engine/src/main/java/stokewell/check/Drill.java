@@ -27,6 +27,8 @@ import java.util.List;
  * @param stove        hottest stove body, K
  * @param storeTop     hottest store top, K
  * @param draft        least draft while anything burns, Pa
+ * @param flash        what water let into the hot dry metal does; null where the metal is wet
+ * @param course       how it went
  * @param guards       what stands between this fault and boiling, and what each buys
  * @param level        how bad the outcome is
  * @param sentence     what happens, how long there is, what to do
@@ -53,6 +55,8 @@ public record Drill(
         double stove,
         double storeTop,
         double draft,
+        Flashed flash,
+        Course course,
         List<Guard> guards,
         Level level,
         String sentence) {
@@ -75,8 +79,31 @@ public record Drill(
      * @param without s to the first boiling without it
      * @param with    s to the first boiling as the rig is
      * @param steam   kg of water that it keeps from boiling off in the time followed
+     * @param hottestWithout hottest water without it, K
+     * @param hottestWith    hottest water with it, K
+     * @param course  how the other run went: without a protection that is there, or with what a hand can do
+     * @param byHand  whether it is something that a hand does, not something that is there
      */
-    public record Guard(String name, double without, double with, double steam) {}
+    public record Guard(
+            String name,
+            double without,
+            double with,
+            double steam,
+            double hottestWithout,
+            double hottestWith,
+            Course course,
+            boolean byHand) {}
+
+    /**
+     * Water let into hot dry metal.
+     *
+     * @param steam kg in all
+     * @param most  kg, had the metal given all its heat above boiling
+     * @param peak  most at once, kg/s
+     * @param heat  that makes it then, W
+     * @param lasts s
+     */
+    public record Flashed(double steam, double most, double peak, double heat, double lasts) {}
 
     /** When the first pickup boils, s; infinite for never. */
     public double firstBoil() {
@@ -111,6 +138,8 @@ public record Drill(
                 none,
                 none,
                 none,
+                null,
+                Course.NONE,
                 List.of(),
                 Level.FINE,
                 why);

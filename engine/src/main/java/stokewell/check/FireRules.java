@@ -19,6 +19,7 @@ final class FireRules {
     static void look(Subject s, Findings f) {
         overFire(s, f);
         offcuts(s, f);
+        wet(s, f);
         draft(s, f);
         tar(s, f);
         sweep(s, f);
@@ -33,7 +34,8 @@ final class FireRules {
                         + "card. Shut the air, never the water.";
         String basis = "practice: an open lighting door has blown more relief valves than anything else";
         if (boils) {
-            f.mend(
+            f.add(
+                    d.level(),
                     "fire.lighting",
                     "With the air left wide open the water boils " + Telling.span(d.firstBoil())
                             + " later, with the pump running.",
@@ -69,11 +71,24 @@ final class FireRules {
                 "practice; furniture and pallet wood with the flaps shut has filled boiler rooms with steam");
     }
 
+    private static void wet(Subject s, Findings f) {
+        double w = s.rig().fuel().wetBasis();
+        if (w <= 0.25) return;
+        f.mend(
+                "fuel.wet",
+                say("The wood is %.0f %% water.", 100 * w),
+                "Boiling that water takes only a few percent of the heat; what is lost is a bright fire. It smoulders, and the tar goes "
+                        + "up the chimney.",
+                "Split it, stack it off the ground under a lid for two summers, and burn what rings: below 20 %.",
+                "net heating value of wet wood; practice");
+    }
+
     private static void draft(Subject s, Findings f) {
         Drill mild = s.drill(Fault.BACKDRAFT);
         String basis = "EN 13384-1 in spirit: a chimney must draw on the mildest day it is used";
         if (mild != null && mild.draft() < 1) {
-            f.mind(
+            f.add(
+                    mild.level(),
                     "chimney.mild",
                     say("On a still day of 20 °C (68 °F) the cold chimney draws %.1f Pa over coals.", mild.draft()),
                     "Smoke and carbon monoxide come back into the room; with coals there is no smell.",

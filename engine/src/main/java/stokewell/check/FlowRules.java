@@ -3,6 +3,8 @@ package stokewell.check;
 import static stokewell.check.Findings.say;
 
 import stokewell.matter.Glycol;
+import stokewell.network.Plant;
+import stokewell.rig.Contents;
 import stokewell.rig.Loop;
 import stokewell.rig.Pipe;
 import stokewell.rig.Pump;
@@ -11,12 +13,17 @@ import stokewell.run.Night;
 /** The loop: does it circulate, where does air stay, is the pump matched, does it cavitate, does it cycle. */
 final class FlowRules {
 
+    /** Backward flow that counts, kg/s. */
+    private static final double BACKWARDS = 8e-4;
+
     private FlowRules() {}
 
     static void look(Subject s, Findings f) {
         slope(s, f);
+        air(s, f);
         ports(s, f);
         checkValve(s, f);
+        reverse(s, f);
         speed(s, f);
         suction(s, f);
         cycles(s, f);
@@ -57,6 +64,26 @@ final class FlowRules {
                     "Raise the store above the fire, or fit a pump with its guards.",
                     basis);
         }
+    }
+
+    private static void air(Subject s, Findings f) {
+        Drill d = s.drill(Fault.AIR_LOCK);
+        if (d == null) return;
+        String basis = "rising pipe, a vent at each high point, 0.6 m/s to purge: practice";
+        if (d.firstBoil() == Double.POSITIVE_INFINITY) {
+            f.fine("loop.air", "Air in the loop boils nothing.", d.sentence(), basis);
+            return;
+        }
+        f.add(
+                d.level(),
+                "loop.air",
+                "Air in the loop, low water or one shut valve boils the coil " + Telling.span(d.firstBoil())
+                        + " later.",
+                (s.pumped() ? "The pump hums and moves nothing, and gravity" : "Gravity")
+                        + " stops too. It comes at the first filling, after a top-up, after boiling.",
+                "Let every pipe rise to a vent; purge at 0.6 m/s; no valve in the loop that a hand can shut. Coil over 25 K (45 "
+                        + "°F) above the store with the pump on: air or a shut valve, shut the air of the stove.",
+                basis);
     }
 
     private static void ports(Subject s, Findings f) {
@@ -115,6 +142,28 @@ final class FlowRules {
                             + "way. Try it without power once a year at a small fire.",
                     "buoyancy of 40 K over that height");
         }
+    }
+
+    /** Warm water of the store that goes backwards through a cold pickup at night. */
+    private static void reverse(Subject s, Findings f) {
+        float[] flow = s.day().trace().has("loop flow") ? s.day().trace().column("loop flow") : new float[0];
+        double backwards = 0;
+        int samples = 0;
+        for (float m : flow) {
+            if (m > -BACKWARDS) continue;
+            backwards += m;
+            samples++;
+        }
+        if (samples < 0.1 * flow.length || samples == 0) return;
+        f.mind(
+                "loop.reverse",
+                say(
+                        "The loop runs backwards for %.0f %% of the day, %.0f L/h on average.",
+                        100.0 * samples / flow.length, -3600 * backwards / samples),
+                "The store heats the stove and its chimney, all night, and nobody sees it.",
+                "A heat trap (a loop of pipe that dips) or a flap in the safe direction; never a spring check valve in the only gravity "
+                        + "path. Look in the morning whether the return pipe is warm.",
+                "the run's own flow; thermosyphon practice");
     }
 
     private static void speed(Subject s, Findings f) {
@@ -193,6 +242,10 @@ final class FlowRules {
     private static void cycles(Subject s, Findings f) {
         double days = Math.max(1, (s.day().until() - s.day().from()) / 86400);
         for (Night.Drive d : s.day().drives()) {
+            if (d.name().equals(Plant.RELIEF)) {
+                lifts(d, f);
+                continue;
+            }
             double starts = d.starts() / days;
             String id = d.name().equals("pump") ? "pump.cycles" : "fan.cycles";
             String basis = "a few starts an hour at most: practice for relays and motors";
@@ -212,6 +265,17 @@ final class FlowRules {
                         basis);
             }
         }
+    }
+
+    private static void lifts(Night.Drive valve, Findings f) {
+        if (valve.starts() == 0) return;
+        f.mend(
+                "relief.lifts",
+                say("The relief valve opens %d times on a normal day.", valve.starts()),
+                "Each time fresh water must follow, with oxygen and lime: it then weeps, plugs with mineral and sticks. Never cap "
+                        + "a valve that weeps.",
+                "A larger vessel at the right precharge, or smaller loads; a new valve after any real blow-off.",
+                "the closed loop's own run; practice");
     }
 
     private static void glycol(Subject s, Findings f) {

@@ -2,6 +2,7 @@ package stokewell.check;
 
 import static stokewell.check.Findings.say;
 
+import stokewell.rig.Contents;
 import stokewell.rig.Safety;
 import stokewell.rig.Safety.Metal;
 import stokewell.rig.Store;
@@ -10,6 +11,8 @@ import stokewell.rig.Store;
 final class MetalRules {
 
     private static final double K = Subject.K;
+    /** Hardness above which a coil furs, mg/L. */
+    private static final double HARD = 100;
 
     private MetalRules() {}
 
@@ -20,6 +23,7 @@ final class MetalRules {
         zinc(s, f, m);
         mixed(s, f, m);
         inhibitor(s, f, m);
+        quality(s, f, m);
         if (Boolean.TRUE.equals(m.soldered())) {
             f.stop(
                     "metal.solder",
@@ -177,6 +181,48 @@ final class MetalRules {
                     basis);
         } else {
             f.fine("water.treated", "The water is treated.", "Keep the log.", basis);
+        }
+    }
+
+    /** Hardness and pH, where a strip has told them: lime on the coil, acid in the steel. */
+    private static void quality(Subject s, Findings f, Safety.Materials m) {
+        String basis =
+                "an outdoor-heater treatment guide: hardness under 100 ppm, chloride and sulphate under 25; pH 9 to 10.5 with steel";
+        if (Double.isNaN(m.hardness())) {
+            f.ask(
+                    "water.hardness",
+                    "safety.materials.hardness: mg/L",
+                    "How hard is the water?",
+                    "Lime settles where it is hottest, on the coil: a millimetre takes a tenth of its heat and lets the metal glow "
+                            + "beneath.",
+                    basis);
+        } else if (m.hardness() > HARD) {
+            boolean topped = !s.safety().closed();
+            f.add(
+                    topped ? Level.MEND : Level.MIND,
+                    "water.hardness",
+                    say("The water holds %.0f mg of lime in a litre.", m.hardness()),
+                    say(
+                            "One filling of %.0f L leaves up to %.1f kg of it%s.",
+                            1000 * Contents.closedPart(s.rig()),
+                            Contents.closedPart(s.rig()) * m.hardness() / 1000,
+                            topped ? ", and every litre that boils off or evaporates leaves its own" : ""),
+                    "Fill with rain or softened water and an inhibitor; vinegar and a rinse, cold, if the coil has furred.",
+                    basis);
+        } else {
+            f.fine("water.hardness", "The water is soft.", say("%.0f mg/L.", m.hardness()), basis);
+        }
+        if (Double.isNaN(m.ph())) return;
+        boolean steel = m.pipe() == Metal.STEEL || m.pickup() == Metal.STEEL || m.tank() == Metal.STEEL;
+        if (m.ph() < 7 || steel && m.ph() < 8.5) {
+            f.mend(
+                    "water.acid",
+                    say("The water's pH is %.1f.", m.ph()),
+                    s.rig().loop().glycol() > 0
+                            ? "Glycol that has cooked turns acid and eats the loop."
+                            : "Steel wants 9 to 10.5; below 8.5 it rusts, below 7 fast.",
+                    "Change the water or the glycol, then treat it; test again in a month.",
+                    basis);
         }
     }
 

@@ -5,6 +5,7 @@ import static stokewell.check.Findings.say;
 import stokewell.loop.ExpansionTank;
 import stokewell.loop.Relief;
 import stokewell.matter.Water;
+import stokewell.rig.Contents;
 import stokewell.rig.Safety;
 import stokewell.rig.Store;
 
@@ -133,10 +134,13 @@ final class OutletRules {
         }
         feed(s, f);
         if (s.safety().relief() == null) {
-            f.mind(
+            Drill d = s.drill(Fault.VENT_BLOCKED);
+            f.add(
+                    d != null && d.level().asBadAs(Level.MEND) ? Level.MEND : Level.MIND,
                     "relief.second",
                     "The open vent is the only way out.",
-                    "Frozen, scaled or nested in, it is none.",
+                    "Boiling is harmless only while the vent is clear, unfrozen and wide, and there is still water. Frozen, scaled or "
+                            + "nested in, it is none.",
                     "A relief valve of 1.5 bar (20 psi) or less at the stove's hot outlet is a second one, and costs little.",
                     "practice after explosions of frozen coils: relief at the stove itself");
         }

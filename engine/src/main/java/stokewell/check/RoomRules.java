@@ -23,6 +23,8 @@ final class RoomRules {
     static void look(Subject s, Findings f) {
         monoxide(s, f);
         air(s, f);
+        stoveAir(s, f);
+        dust(s, f);
         clearances(s, f);
         watched(s, f);
         wiring(s, f);
@@ -37,7 +39,7 @@ final class RoomRules {
                     "vapours.present",
                     "safety.surroundings.flammables: yes or no",
                     "Are fuel, solvents, spray or other flammable vapours ever in this room?",
-                    "A vapour finds the fire in seconds. This is asked before anything is sized.",
+                    "A vapour finds the fire in seconds. This is asked before anything is sized. Ask the insurer too, in writing.",
                     basis);
         } else if (a.flammables()) {
             f.stop(
@@ -203,21 +205,89 @@ final class RoomRules {
         if (s.rig().switches().isEmpty()) return;
         String basis =
                 "practice of wiring near water: residual-current breaker, drip loops, one earth bond, local code";
-        Boolean breaker = s.around().breaker();
-        if (breaker == null) {
-            f.ask(
+        Safety.Surroundings a = s.around();
+        answered(
+                f,
+                a.breaker(),
+                "breaker",
+                new String[] {
                     "wiring.breaker",
-                    "safety.surroundings.breaker: yes or no",
                     "Are pump and fan on a residual-current breaker?",
-                    "A wet pump with an earth fault kills.",
-                    basis);
-        } else if (!breaker) {
-            f.mend(
-                    "wiring.breaker",
                     "Pump and fan are not on a residual-current breaker.",
                     "A wet pump with an earth fault kills.",
-                    "Have one fitted; keep cables off hot pipe and stove, with a loop that drips before the plug.",
-                    basis);
+                    "Have one fitted by a licensed person."
+                },
+                basis);
+        answered(
+                f,
+                a.cablesClear(),
+                "cablesClear",
+                new String[] {
+                    "wiring.cables",
+                    "Do cables and plugs keep clear of hot pipe and stove, and out from under water that may drip?",
+                    "Cables lie on hot pipe or where water drips.",
+                    "Common cable softens from 70 °C (158 °F) on; a leak runs along it into the plug.",
+                    "Keep them 30 cm (12 in) from stove and bare flue, off the hot pipe, with a loop that drips before the plug, and "
+                            + "the controller above the tank's rim, not under it."
+                },
+                basis);
+        answered(
+                f,
+                a.bonded(),
+                "bonded",
+                new String[] {
+                    "wiring.bond",
+                    "Are pump, pipes and stove bonded to one earth?",
+                    "Pump, pipes and stove are not bonded to one earth.",
+                    "Plastic pipe and rubber joints leave metal parts at different voltages when something fails; stray current also "
+                            + "eats the metal.",
+                    "One bond across them, by a licensed person."
+                },
+                basis);
+    }
+
+    /** A question that should be answered with yes. @param texts id, question, what no means, why, what to do */
+    private static void answered(Findings f, Boolean answer, String entry, String[] texts, String basis) {
+        if (answer == null) {
+            f.ask(texts[0], "safety.surroundings." + entry + ": yes or no", texts[1], texts[3], basis);
+        } else if (!answer) {
+            f.mend(texts[0], texts[2], texts[3], texts[4], basis);
         }
+    }
+
+    /** Whether the room gives the stove its air without being pulled down. */
+    private static void stoveAir(Subject s, Findings f) {
+        Safety.Surroundings a = s.around();
+        double flow = s.greatest("air", 0) / Air.density(293.15, s.air());
+        if (!(flow > 0)) return;
+        double open = (Double.isNaN(a.airOpening()) ? 0 : 0.6 * a.airOpening()) + leak(s);
+        double speed = flow / Math.max(open, 1e-6);
+        double suction = 0.5 * Air.density(293.15, s.air()) * speed * speed;
+        String basis = "EN 13384-1 practice: not over " + (int) DEPRESSION + " Pa of suction in the room";
+        String why = say(
+                "At its hardest it draws %.0f m³/h; leaks and openings give that at %.1f Pa.", 3600 * flow, suction);
+        if (suction > DEPRESSION) {
+            double needed = flow / (0.6 * Math.sqrt(2 * DEPRESSION / Air.density(293.15, s.air())));
+            f.mend(
+                    "air.stove",
+                    "The room is too tight for the stove's air.",
+                    why,
+                    say(
+                            "An opening of %.0f cm² (%.0f in²) by the stove that cannot be shut, screened against mice.",
+                            1e4 * needed, 1e4 * needed / 6.4516),
+                    basis);
+        } else {
+            f.fine("air.stove", "The room gives the stove its air.", why, basis);
+        }
+    }
+
+    private static void dust(Subject s, Findings f) {
+        if (!(s.around().exhaust() > 0)) return;
+        f.mind(
+                "air.dust",
+                "Where a collector runs there is dust.",
+                "A cloud of fine dust explodes, a layer thicker than a coin smoulders; a millimetre on fins halves their heat.",
+                "A filter before the air tubes, cleaned monthly; no sanding with a fire or coals; the collector's pipe earthed.",
+                "practice of wood shops; NFPA 664 in spirit");
     }
 }

@@ -2,6 +2,7 @@ package stokewell.check;
 
 import static stokewell.check.Findings.say;
 
+import stokewell.rig.Contents;
 import stokewell.rig.Layer;
 import stokewell.rig.Room;
 import stokewell.rig.Safety;

@@ -3,6 +3,7 @@ package stokewell.check;
 import java.util.List;
 import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
+import stokewell.rig.Contents;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
@@ -33,12 +34,15 @@ record Subject(Rig rig, Night day, List<Drill> drills) {
         return s != null
                 ? s
                 : new Safety.Surroundings(
-                        null, null, null, none, null, none, none, none, none, none, none, null, null, null, null);
+                        null, null, null, none, null, none, none, none, none, none, none, null, null, null, null, null,
+                        null, null);
     }
 
     Safety.Materials materials() {
         Safety.Materials m = rig.safety().materials();
-        return m != null ? m : new Safety.Materials(null, Double.NaN, null, null, Double.NaN, null, null);
+        return m != null
+                ? m
+                : new Safety.Materials(null, Double.NaN, null, null, Double.NaN, null, null, Double.NaN, Double.NaN);
     }
 
     Safety.OpenVent vent() {
@@ -57,7 +61,7 @@ record Subject(Rig rig, Night day, List<Drill> drills) {
     }
 
     double head() {
-        return Drills.head(rig);
+        return Pressure.head(rig);
     }
 
     /** Boiling point in the lowest pickup, K. */

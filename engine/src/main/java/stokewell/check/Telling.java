@@ -9,16 +9,16 @@ import stokewell.rig.Pickup;
 import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
+import stokewell.transfer.Conduction;
 
 /** Makes a drill of what was watched: the loads on vent and relief, how bad it is, and the sentence. */
 final class Telling {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
     private static final double K = 273.15;
-    /** Minutes within which a person who is there cannot be counted on to act: common practice. */
-    private static final double SOON = 30 * 60;
-
-    private static final double STEEL = 480;
+    private static final double COLD_WATER = 283.15;
+    /** No home-made loop is counted on to hold this over the air, Pa. */
+    private static final double BURSTS = 6e5;
 
     private final Rig rig;
     private final Fault fault;
@@ -27,6 +27,7 @@ final class Telling {
     private final List<Drill.Guard> guards;
     private final double air;
     private final double head;
+    private final Drill.Flashed flash;
 
     Telling(Rig rig, Fault fault, Watch w, double start, List<Drill.Guard> guards) {
         this.rig = rig;
@@ -35,7 +36,8 @@ final class Telling {
         this.start = start;
         this.guards = guards;
         air = w.airPressure();
-        head = Drills.head(rig);
+        head = Pressure.head(rig);
+        flash = fault == Fault.DRY_REFILLED ? flashed() : null;
     }
 
     Drill drill() {
@@ -46,7 +48,7 @@ final class Telling {
         if (fault == Fault.RELIEF_FAILS && rig.safety().closed()) needed = Math.max(needed, w.heat);
         double fitted = rig.loop() == null ? Double.NaN : fitted();
         double pressure = rig.loop() == null ? Double.NaN : pressure(needed, boils);
-        Level level = level(needed, fitted, pressure);
+        Level level = Severity.of(rig, fault, w, needed, fitted, pressure);
         List<Drill.Boils> list = new ArrayList<>();
         for (int i = 0; i < w.boils.length; i++) {
             list.add(new Drill.Boils(rig.pickups().get(i).name(), w.boils[i]));
@@ -73,6 +75,8 @@ final class Telling {
                 w.stove,
                 w.storeTop > 0 ? w.storeTop : Double.NaN,
                 w.draft,
+                flash,
+                w.course(),
                 guards,
                 level,
                 sentence(boils, needed, fitted, pressure));
@@ -110,25 +114,17 @@ final class Telling {
     }
 
     private double pressure(double needed, boolean boils) {
-        if (sealed() || rig.safety().closed()) {
+        if (sealed()) {
             // water shut in all round bursts its walls as it warms, long before it boils
-            boolean shutIn = sealed() && fault != Fault.VENT_BLOCKED;
-            if (!boils && !shutIn) return w.gauge;
+            if (!boils && fault == Fault.VENT_BLOCKED) return w.gauge;
             if (!reliefReached()) return NEVER;
             return boils ? Vented.valvePressure(rig.safety().relief(), needed, air) : w.gauge;
         }
+        if (rig.safety().closed()) {
+            boolean held = rig.safety().relief() != null || !boils && w.gauge < BURSTS;
+            return held ? w.gauge : NEVER;
+        }
         return head + Vented.ventLoss(rig.loop().header().vent(), w.steamRate, air);
-    }
-
-    private Level level(double needed, double fitted, double pressure) {
-        if (pressure == NEVER) return Level.STOP;
-        if (needed > 0 && needed > fitted) return Level.STOP;
-        if (fault == Fault.BACKDRAFT) return w.draft < 1 ? Level.MEND : w.draft < 3 ? Level.MIND : Level.FINE;
-        if (w.exposed < NEVER && fault != Fault.DRY_REFILLED) return Level.MEND;
-        if (fault == Fault.FROZEN_RUN && w.freezing == NEVER) return Level.FINE;
-        if (w.firstBoil() < SOON) return Level.MEND;
-        if (w.firstBoil() < NEVER || w.freezing < NEVER || fault == Fault.DRY_REFILLED) return Level.MIND;
-        return Level.FINE;
     }
 
     // ---------------------------------------------------------------- words
@@ -141,7 +137,7 @@ final class Telling {
             case FAN_DEAD, STUCK_ON, DOUBLE_LOAD, OVER_FIRE -> boils ? boiling() : stays();
             default -> boils ? boiling() : stays();
         };
-        return what + outlet(boils, needed, fitted, pressure) + " " + act(boils);
+        return what + outlet(boils, needed, fitted, pressure) + " " + Advice.of(rig, fault, boils);
     }
 
     private String boiling() {
@@ -174,19 +170,48 @@ final class Telling {
                 + degrees(w.hottestWater) + ", " + w.hottestWaterWhere + ".";
     }
 
-    private String flash() {
+    private Drill.Flashed flashed() {
         double mass = 0;
-        for (Pickup p : rig.pickups()) mass += p.metal();
+        double area = 0;
+        double volume = 0;
+        for (Pickup p : rig.pickups()) {
+            mass += p.metal();
+            area += p.area();
+            volume += p.volume();
+        }
         double hot = w.hottestMetal;
+        Flash f = Flash.of(mass, area, volume, hot, inflow(), COLD_WATER, air);
+        return new Drill.Flashed(f.steam(), Flash.most(mass, hot, COLD_WATER, air), f.peak(), f.peakHeat(), f.lasts());
+    }
+
+    /** Water that the header lets into an empty coil, kg/s: its head against the narrowest way in and some bends. */
+    private double inflow() {
+        double drop = Math.max(0.3, head / (1000 * 9.80665));
+        double feed =
+                rig.safety().vent() == null ? Double.NaN : rig.safety().vent().coldFeed();
+        double bore = feed > 0
+                ? Math.min(feed, rig.loop().back().bore())
+                : rig.loop().back().bore();
+        return 1000 * Math.PI / 4 * bore * bore * Math.sqrt(2 * 9.80665 * drop / 5);
+    }
+
+    private String flash() {
         double saturation = Water.saturationTemperature(air);
-        double perKg = Water.latentHeat(saturation) + 4190 * (saturation - 283.15);
-        double steam = Math.max(0, mass * STEEL * (hot - saturation) / perKg);
-        return String.format(
+        String text = String.format(
                 Locale.ROOT,
-                "Dry, the metal reaches %s; water let in then flashes to as much as %.1f kg of steam, %.1f m³, at once.",
-                degrees(hot),
-                steam,
-                steam / Water.steamDensity(saturation));
+                "Dry, the metal reaches %s; water let in then flashes to %.1f kg of steam, %.1f m³, within %s, at most %.0f kg/h",
+                degrees(w.hottestMetal),
+                flash.steam(),
+                flash.steam() / Water.steamDensity(saturation),
+                span(flash.lasts()),
+                3600 * flash.peak());
+        double passes = Vented.fitted(rig, air, head, true) / Water.latentHeat(saturation);
+        if (Double.isNaN(passes) || flash.peak() <= passes) return text + ".";
+        return text
+                + String.format(
+                        Locale.ROOT,
+                        ", where its ways out pass %.0f: it throws scalding water and bursts what is weak.",
+                        3600 * passes);
     }
 
     private String frozen() {
@@ -208,9 +233,7 @@ final class Telling {
                 : rig.loop().supply();
         double outer = pipe.bore() + 2 * pipe.wall();
         double ua = pipe.insulation() > 0
-                ? pipe.length()
-                        * stokewell.transfer.Conduction.pipeLoss(
-                                outer / 2, pipe.insulation(), pipe.insulationConductivity(), 9)
+                ? pipe.length() * Conduction.pipeLoss(outer / 2, pipe.insulation(), pipe.insulationConductivity(), 9)
                 : pipe.length() * Math.PI * outer * 10;
         double around = Math.min(-1, Math.min(rig.weather().low(), w.roomLowest) - K);
         return Freezing.timeToIce(0.5, pipe.volume() * 1000, pipe.length(), ua, around);
@@ -239,35 +262,6 @@ final class Telling {
                     needed / 1000);
         }
         return "";
-    }
-
-    private String act(boolean boils) {
-        return switch (fault) {
-            case POWER_OUT, PUMP_DEAD, SENSOR_OUT, STUCK_OFF ->
-                boils
-                        ? "Shut the air, leave the door shut, put no wood on; do not start the pump while it is over 93 °C (200 °F)."
-                        : "Shut the air and put no wood on.";
-            case AIR_LOCK ->
-                "Shut the air; let it go cold, then bleed the high points."
-                        + (rig.loop().pump() == null ? "" : " The pump hums all the while.");
-            case VALVE_SHUT ->
-                "Shut the air and keep away; open nothing that is hot. Take the handles off every such valve.";
-            case FAN_DEAD -> boils ? "Stop feeding." : "Stop feeding before the store is full; mend the fan.";
-            case STUCK_ON -> "Nothing is in danger but the heat: a pump that runs with the fire out cools the store.";
-            case OVER_FIRE -> "Shut the air, not the water. Set a timer whenever the air is open to light.";
-            case DOUBLE_LOAD -> "Take nothing out; shut the air half and keep the fan on.";
-            case LOW_WATER -> "Let the fire die. Fill only when the coil is hand-warm.";
-            case DRY_REFILLED ->
-                "Never let water into a hot dry coil: take the fire away and wait until it is hand-warm, usually the next day.";
-            case FROZEN_RUN ->
-                "Never light a fire on a rig that may be frozen: warm the room by other means first, then see that the vent breathes.";
-            case VENT_BLOCKED ->
-                "Before every first fire see that the vent breathes; a relief valve at the stove is the second way out.";
-            case RELIEF_FAILS ->
-                "The valve must be rated for the greatest fire, at the stove, with nothing that shuts.";
-            case BACKDRAFT ->
-                "Warm the flue first with paper, open a window, run no fan that blows outdoors; a carbon monoxide alarm must be there.";
-        };
     }
 
     /** A temperature as both kinds of reader read it. */

@@ -1,6 +1,7 @@
 package stokewell.check;
 
 import stokewell.loop.Relief;
+import stokewell.loop.SealedLoop;
 import stokewell.matter.Water;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
@@ -11,9 +12,9 @@ final class Vented {
     /** Discharge of a plain pipe end and of a small relief valve with its derating: common practice. */
     private static final double PIPE = 0.6;
 
-    private static final double VALVE = 0.6;
+    private static final double VALVE = SealedLoop.DISCHARGE;
     /** Rise over the opening pressure at full lift, share: 10 %, as codes and makers count it. */
-    static final double ACCUMULATION = 0.1;
+    static final double ACCUMULATION = SealedLoop.ACCUMULATION;
 
     private Vented() {}
 

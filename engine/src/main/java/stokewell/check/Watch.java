@@ -1,8 +1,12 @@
 package stokewell.check;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 import stokewell.balance.Wiring;
 import stokewell.loop.PickupWater;
+import stokewell.matter.Glycol;
 import stokewell.network.Network;
 import stokewell.network.Plant;
 import stokewell.solve.Interpolant;
@@ -15,19 +19,22 @@ final class Watch {
     private static final double MINUTE = 60;
     /** Share of a pickup that holds water below which its metal is bare. */
     private static final double BARE = 0.05;
+    /** Between samples of the course, s, and later a hundredth of the time gone. */
+    private static final double EVERY = 10;
     /** Below this bed nothing burns, kg. */
     private static final double ASHES = 0.1;
 
-    private final Plant plant;
-    private final Network network;
+    private Plant plant;
+    private Network network;
     private final Pressure pressure;
     private final double start;
     private final int steamSum;
     private final int[] cold;
     private final double freezingPoint;
-    private double windowStart;
+    private final List<float[]> course = new ArrayList<>();
+    private double noted = Double.NEGATIVE_INFINITY;
+    private double windowSpan;
     private double windowSteam;
-    private double steamAtStart = Double.NaN;
 
     final double[] boils;
     double hottestWater;
@@ -67,12 +74,17 @@ final class Watch {
         steamSum = at < 0 ? -1 : wiring.accounts().size() + at;
         boils = new double[plant.pickups().size()];
         Arrays.fill(boils, NEVER);
-        cold = java.util.stream.IntStream.range(0, wiring.states().size())
+        cold = IntStream.range(0, wiring.states().size())
                 .filter(i -> holdsWater(wiring.states().get(i).name()))
                 .toArray();
         double glycol = plant.rig().loop() == null ? 0 : plant.rig().loop().glycol();
-        freezingPoint = glycol > 0 ? stokewell.matter.Glycol.freezingPoint(glycol) : 273.15;
-        windowStart = start;
+        freezingPoint = glycol > 0 ? Glycol.freezingPoint(glycol) : 273.15;
+    }
+
+    /** Goes on with a plant of the same parts. */
+    void onto(Plant other) {
+        plant = other;
+        network = other.network();
     }
 
     private boolean holdsWater(String name) {
@@ -88,6 +100,11 @@ final class Watch {
     void step(Interpolant between, double[] y) {
         double t = between.end();
         double after = t - start;
+        if (course.isEmpty()) {
+            double[] begin = new double[y.length];
+            for (int i = 0; i < begin.length; i++) begin[i] = between.value(i, between.start());
+            note(network.columns(between.start(), begin), 0);
+        }
         double[] x = network.columns(t, y);
         double power = 0;
         for (int i = 0; i < boils.length; i++) {
@@ -120,7 +137,29 @@ final class Watch {
         if (plant.loop() != null && !plant.loop().pumping())
             siphon = Math.max(siphon, plant.loop().flow(x));
         gauge = Math.max(gauge, pressure.gauge(x));
+        note(x, after);
         steam(between, power);
+    }
+
+    private void note(double[] x, double after) {
+        if (plant.pickups().isEmpty() || after - noted < Math.max(EVERY, 0.01 * after)) return;
+        noted = after;
+        int at = 0;
+        double metal = 0;
+        for (int i = 0; i < boils.length; i++) {
+            PickupWater p = plant.pickups().get(i);
+            if (x[p.water()] > x[plant.pickups().get(at).water()]) at = i;
+            metal = Math.max(metal, x[p.wall()]);
+        }
+        double water = x[plant.pickups().get(at).water()];
+        course.add(new float[] {(float) after, (float) water, (float) pressure.saturation(at, x), (float) metal});
+    }
+
+    /** How it went. */
+    Course course() {
+        float[][] columns = new float[4][course.size()];
+        for (int i = 0; i < course.size(); i++) for (int c = 0; c < 4; c++) columns[c][i] = course.get(i)[c];
+        return new Course(columns[0], columns[1], columns[2], columns[3]);
     }
 
     private void water(double t, String where, double after) {
@@ -130,21 +169,19 @@ final class Watch {
         hottestWaterAfter = after;
     }
 
+    /** Steam of each step by itself: the sums may begin anew between steps. */
     private void steam(Interpolant between, double power) {
         if (steamSum < 0) return;
-        double now = between.sum(steamSum, between.end());
-        if (Double.isNaN(steamAtStart)) {
-            steamAtStart = between.sum(steamSum, between.start());
-            windowSteam = steamAtStart;
-        }
-        waterLost = now - steamAtStart;
-        double span = between.end() - windowStart;
-        if (span < MINUTE) return;
-        double rate = (now - windowSteam) / span;
+        double made = between.sum(steamSum, between.end()) - between.sum(steamSum, between.start());
+        waterLost += made;
+        windowSteam += made;
+        windowSpan += between.end() - between.start();
+        if (windowSpan < MINUTE) return;
+        double rate = windowSteam / windowSpan;
         if (rate > steamRate) steamRate = rate;
         if (rate > 1e-6) heatAtBoiling = Math.max(heatAtBoiling, power);
-        windowStart = between.end();
-        windowSteam = now;
+        windowSpan = 0;
+        windowSteam = 0;
     }
 
     /** The moment in a step at which a state passes a value, s from the fault. */

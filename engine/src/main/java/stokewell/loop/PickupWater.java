@@ -79,10 +79,29 @@ public final class PickupWater implements Part {
     private final int[] wetSlots;
     private final int[] meterSlots;
     private final int[] steamMeterSlots;
+    private final SealedLoop sealed;
+    private int[] pressureRows = {};
+    private int[] pressureSlots = {};
+    private int[] standingSlots = {};
 
+    /** On an open loop, or one whose pressure never moves. */
     public PickupWater(Wiring wiring, Places at, Sizes size) {
+        this(wiring, at, size, null);
+    }
+
+    /** On a closed loop: where it boils follows the pressure, and steam stands in the loop until its valve opens. */
+    public PickupWater(Wiring wiring, Places at, Sizes size, SealedLoop sealed) {
         this.at = at;
         this.size = size;
+        this.sealed = sealed;
+        if (sealed != null) {
+            pressureRows = new int[] {at.wall, at.water, at.above, at.steamAccount, sealed.steam(), at.waterMeter};
+            pressureSlots = new int[pressureRows.length];
+            for (int i = 0; i < pressureRows.length; i++) {
+                pressureSlots[i] = wiring.slot(pressureRows[i], sealed.pressure());
+            }
+            standingSlots = wiring.slots(sealed.steam(), at.water, at.above, at.wet);
+        }
         wallSlots = wiring.slots(at.wall, at.wall, at.water, at.wet, at.flow);
         waterSlots = wiring.slots(at.water, at.wall, at.water, at.wet, at.flow, at.above, at.header, at.room);
         aboveSlots = wiring.slots(at.above, at.water, at.above, at.wet);
@@ -93,9 +112,14 @@ public final class PickupWater implements Part {
         steamMeterSlots = wiring.slots(at.steamMeter, at.water, at.above, at.wet);
     }
 
-    /** Saturation temperature of the water here, K. */
+    /** Saturation temperature of the water here while nothing moves the pressure, K. */
     public double saturation() {
         return size.saturation;
+    }
+
+    /** Saturation temperature of the water here at x, K. */
+    public double saturation(double[] x) {
+        return sealed == null ? size.saturation : sealed.saturation(x);
     }
 
     /** The row of its water. */
@@ -115,7 +139,7 @@ public final class PickupWater implements Part {
 
     /** Heat from metal to water at x, W. */
     public double heat(double[] x) {
-        return wet(x) * wallHeat(x[at.wall], x[at.water], x[at.flow]);
+        return wet(x) * wallHeat(x[at.wall], x[at.water], x[at.flow], saturation(x));
     }
 
     @Override
@@ -124,16 +148,24 @@ public final class PickupWater implements Part {
         double water = x[at.water];
         double above = x[at.above];
         double wet = wet(x);
-        double q = wet * wallHeat(wall, water, x[at.flow]);
+        double boils = saturation(x);
+        double q = wet * wallHeat(wall, water, x[at.flow], boils);
         p[at.wall] -= q;
         p[at.water] += q;
         p[at.waterMeter] += q;
 
         double swap = size.exchange * Steam.ramp(water - above);
-        double steam = steaming(wet) * Steam.ramp(water - size.saturation);
-        double out = steam * escape(above);
+        double steam = steaming(wet) * Steam.ramp(water - boils);
+        double out = steam * escape(above, boils);
         double collapsed = steam - out;
         double rate = out / size.latent;
+        if (sealed != null) {
+            p[at.water] -= swap + steam;
+            p[at.above] += swap + collapsed;
+            p[at.steamAccount] += out;
+            p[sealed.steam()] += rate;
+            return;
+        }
         double madeUp = rate * made(x[at.header]);
         double warming = madeUp * size.specificHeat * (water - x[at.room]);
         p[at.water] -= swap + steam + warming;
@@ -154,10 +186,10 @@ public final class PickupWater implements Part {
     }
 
     /** Wall to water with the pickup full, W. */
-    private double wallHeat(double wall, double water, double flow) {
+    private double wallHeat(double wall, double water, double flow, double boils) {
         double f = forced(flow);
         double h = Math.sqrt(size.still * size.still + f * f);
-        double over = wall - Math.max(size.saturation, water);
+        double over = wall - Math.max(boils, water);
         return size.area * (h * (wall - water) + boiling(over));
     }
 
@@ -181,13 +213,13 @@ public final class PickupWater implements Part {
     }
 
     /** Share of steam that is not collapsed by water this cold above. */
-    private double escape(double above) {
-        double u = (size.saturation - above) / HALF_COLLAPSE;
+    private static double escape(double above, double boils) {
+        double u = (boils - above) / HALF_COLLAPSE;
         return u > 0 ? 1 / (1 + u * u) : 1;
     }
 
-    private double escapeSlope(double above) {
-        double u = (size.saturation - above) / HALF_COLLAPSE;
+    private static double escapeSlope(double above, double boils) {
+        double u = (boils - above) / HALF_COLLAPSE;
         if (u <= 0) return 0;
         double r = 1 + u * u;
         return 2 * u / (r * r) / HALF_COLLAPSE;
@@ -212,11 +244,12 @@ public final class PickupWater implements Part {
         double flow = x[at.flow];
         double f = forced(flow);
         double h = Math.sqrt(size.still * size.still + f * f);
-        double over = wall - Math.max(size.saturation, water);
+        double boils = saturation(x);
+        double over = wall - Math.max(boils, water);
         double dBoiling = boilingSlope(over);
         double dWall = wet * size.area * (h + dBoiling);
-        double dWater = -wet * size.area * (h + (water > size.saturation ? dBoiling : 0));
-        double dWet = on * wallHeat(wall, water, flow);
+        double dWater = -wet * size.area * (h + (water > boils ? dBoiling : 0));
+        double dWet = on * wallHeat(wall, water, flow, boils);
         double dFlow = wet * size.area * (wall - water) * f / h * size.forced.slope(Math.abs(flow)) * Math.signum(flow);
         add(v, wallSlots, -1, dWall, dWater, dWet, dFlow);
         add(v, meterSlots, 1, dWall, dWater, dWet, dFlow);
@@ -226,14 +259,19 @@ public final class PickupWater implements Part {
         v[waterSlots[3]] += dFlow;
 
         double swapSlope = size.exchange * Steam.rampSlope(water - above);
-        double rise = Steam.ramp(water - size.saturation);
+        double rise = Steam.ramp(water - boils);
         double steam = steaming(wet) * rise;
-        double steamWater = steaming(wet) * Steam.rampSlope(water - size.saturation);
+        double steamWater = steaming(wet) * Steam.rampSlope(water - boils);
         double steamWet = on * size.venting * (1 + LAST) * LAST / ((wet + LAST) * (wet + LAST)) * rise;
-        double gone = escape(above);
+        double gone = escape(above, boils);
         double outWater = steamWater * gone;
-        double outAbove = steam * escapeSlope(above);
+        double outAbove = steam * escapeSlope(above, boils);
         double outWet = steamWet * gone;
+        if (sealed != null) {
+            double wallBoils = water > boils ? 0 : dBoiling * wet * size.area;
+            sealedSlopes(v, swapSlope, steamWater, steamWet, outWater, outAbove, outWet, wallBoils, x);
+            return;
+        }
         double share = made(x[at.header]);
         double out = steam * gone;
         double lift = size.specificHeat * (water - x[at.room]) / size.latent;
@@ -270,6 +308,40 @@ public final class PickupWater implements Part {
         v[steamMeterSlots[0]] += outWater * per;
         v[steamMeterSlots[1]] += outAbove * per;
         v[steamMeterSlots[2]] += outWet * per;
+    }
+
+    /** Steam of a closed loop: it stands there, and the pressure moves where it forms. */
+    private void sealedSlopes(
+            double[] v,
+            double swapSlope,
+            double steamWater,
+            double steamWet,
+            double outWater,
+            double outAbove,
+            double outWet,
+            double wallBoils,
+            double[] x) {
+        v[waterSlots[1]] -= swapSlope + steamWater;
+        v[waterSlots[2]] -= steamWet;
+        v[waterSlots[4]] += swapSlope;
+        v[aboveSlots[0]] += swapSlope + steamWater - outWater;
+        v[aboveSlots[1]] += -swapSlope - outAbove;
+        v[aboveSlots[2]] += steamWet - outWet;
+        v[steamSlots[0]] += outWater;
+        v[steamSlots[1]] += outAbove;
+        v[steamSlots[4]] += outWet;
+        v[standingSlots[0]] += outWater / size.latent;
+        v[standingSlots[1]] += outAbove / size.latent;
+        v[standingSlots[2]] += outWet / size.latent;
+        // by the boiling point, then by the pressure: a higher one acts as colder water, metal and water above
+        double by = sealed.saturationSlope(x);
+        double out = -(outWater + outAbove);
+        v[pressureSlots[0]] += by * wallBoils;
+        v[pressureSlots[1]] += by * (steamWater - wallBoils);
+        v[pressureSlots[2]] += by * (-steamWater - out);
+        v[pressureSlots[3]] += by * out;
+        v[pressureSlots[4]] += by * out / size.latent;
+        v[pressureSlots[5]] -= by * wallBoils;
     }
 
     private static void add(double[] v, int[] slots, double sign, double a, double b, double c, double d) {

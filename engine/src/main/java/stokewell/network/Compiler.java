@@ -13,6 +13,7 @@ import stokewell.emitter.FloorLoop;
 import stokewell.emitter.RadiatorLaw;
 import stokewell.loop.Circuit;
 import stokewell.loop.PickupWater;
+import stokewell.loop.SealedLoop;
 import stokewell.loop.Vent;
 import stokewell.matter.Air;
 import stokewell.matter.Atmosphere;
@@ -61,6 +62,7 @@ public final class Compiler {
     private StoveWiring stove;
     private StoreWiring store;
     private Circuit loop;
+    private SealedLoop sealedLoop;
     private int header = -1;
     private int[] wet = {};
     private int supplyCell = -1;
@@ -173,7 +175,8 @@ public final class Compiler {
                 List.copyOf(sensors),
                 room.exchange,
                 room.people,
-                pressure);
+                pressure,
+                sealedLoop);
     }
 
     /** Saturation temperature under a head of water, K. */
@@ -188,6 +191,11 @@ public final class Compiler {
     }
 
     private void vent(String name, int node, double saturation) {
+        // a closed loop's steam stands in it until the relief valve opens
+        if (rig.safety().closed() && rig.loop() != null && name.equals("supply pipe")) {
+            waters.add(new Plant.Boilable(name, node, saturation));
+            return;
+        }
         Vent vent = new Vent(
                 wiring,
                 node,
@@ -259,8 +267,9 @@ public final class Compiler {
 
         header = wiring.rate("header water", l.header().water() * 998, 0.2);
         wet = new int[water.length];
+        for (int i = 0; i < water.length; i++) wet[i] = wiring.rate(list.get(i).name() + " wet", 1, 0.02);
+        if (rig.safety().closed()) seal(circuit, water, fluid);
         for (int i = 0; i < water.length; i++) {
-            wet[i] = wiring.rate(list.get(i).name() + " wet", 1, 0.02);
             int above = i + 1 < water.length ? water[i + 1] : riser;
             pickup(list.get(i), i, water[i], above, fluid);
         }
@@ -268,6 +277,26 @@ public final class Compiler {
         for (int i = firstSupply; i < circuit.next() && !coil; i++) vent("supply pipe", circuit.cell(i), pipeTop);
         if (coil) vent("supply pipe", riser, pipeTop);
         drive("pump", loop, null, pumpPower(l.pump()));
+    }
+
+    private void seal(CircuitWiring circuit, int[] water, Fluid fluid) {
+        SealedWiring made = new SealedWiring(wiring, rig, fluid, pressure);
+        made.pickups(water, wet, header);
+        made.pipes(circuit);
+        if (rig.store().coil() == null) made.store(store.node);
+        sealedLoop = made.close(room.air);
+        Latch latch = keep(made.latch(sealedLoop));
+        driven.add(new Driven(
+                Plant.RELIEF,
+                null,
+                null,
+                null,
+                0,
+                List.of(latch),
+                null,
+                null,
+                rig.safety().relief() != null,
+                sealedLoop));
     }
 
     private void coil(CircuitWiring circuit, Fluid fluid, double high, double low) {
@@ -320,7 +349,7 @@ public final class Compiler {
                 VENTING,
                 COUNTERFLOW,
                 fluid.specificHeat());
-        PickupWater part = new PickupWater(wiring, places, sizes);
+        PickupWater part = new PickupWater(wiring, places, sizes, sealedLoop);
         pickups.add(part);
         waters.add(new Plant.Boilable(p.name(), water, saturation));
         wiring.add(part);
@@ -493,7 +522,7 @@ public final class Compiler {
         }
         if (easing) blown.ease(wiring, calls.toArray(Gated.Call[]::new));
         boolean regular = any && (!allow.isEmpty() || !calls.isEmpty() || hours != null);
-        driven.add(new Driven(name, circuit, blown, motor, watts, List.copyOf(allow), high, hours, regular));
+        driven.add(new Driven(name, circuit, blown, motor, watts, List.copyOf(allow), high, hours, regular, null));
     }
 
     private Latch latch(Switch.Thermostat t) {

@@ -5,6 +5,7 @@ import stokewell.balance.Gated;
 import stokewell.balance.Supply;
 import stokewell.control.Latch;
 import stokewell.loop.Circuit;
+import stokewell.loop.SealedLoop;
 import stokewell.rig.Switch;
 
 /**
@@ -19,6 +20,7 @@ import stokewell.rig.Switch;
  * @param highLimit latch that calls over everything, or null
  * @param hours     span of the day in which it may run, or null
  * @param always    runs with no latch at all: false where nothing drives it
+ * @param relief    the closed loop whose relief valve this is, or null: no motor, and nothing that a power cut stops
  */
 public record Driven(
         String name,
@@ -29,7 +31,8 @@ public record Driven(
         List<Latch> allow,
         Latch highLimit,
         Switch.Hours hours,
-        boolean always) {
+        boolean always,
+        SealedLoop relief) {
 
     /** Whether it should run at this second of the day. */
     public boolean called(double secondOfDay) {
@@ -49,6 +52,7 @@ public record Driven(
     public void run(boolean on) {
         if (circuit != null) circuit.pump(on);
         if (blown != null) blown.run(on);
-        motor.power(on ? watts : 0);
+        if (motor != null) motor.power(on ? watts : 0);
+        if (relief != null) relief.open(on);
     }
 }

@@ -8,6 +8,7 @@ import stokewell.control.Latch;
 import stokewell.fire.Fire;
 import stokewell.loop.Circuit;
 import stokewell.loop.PickupWater;
+import stokewell.loop.SealedLoop;
 import stokewell.loop.Vent;
 import stokewell.rig.Rig;
 
@@ -24,6 +25,7 @@ import stokewell.rig.Rig;
  * @param header   column of the water left in the header, or -1
  * @param wet      columns of the wet share of each pickup
  * @param waters   every water node that may boil, with its saturation temperature
+ * @param sealed   the pressure of a closed loop; null on an open one
  */
 public record Plant(
         Rig rig,
@@ -55,10 +57,19 @@ public record Plant(
         List<int[]> sensors,
         AirExchange exchange,
         Supply people,
-        double pressure) {
+        double pressure,
+        SealedLoop sealed) {
+
+    /** What the relief valve of a closed loop is called among what is {@link #driven}. */
+    public static final String RELIEF = "relief valve";
 
     /** A water node and where it boils. */
     public record Boilable(String name, int node, double saturation) {}
+
+    /** Where a water boils at x, K: on a closed loop it moves with the pressure. */
+    public double saturation(Boilable water, double[] x) {
+        return sealed == null ? water.saturation() : Math.min(water.saturation(), sealed.saturation(x));
+    }
 
     /** Mean temperature of the store at these columns, K; NaN without one. */
     public double storeMean(double[] x) {

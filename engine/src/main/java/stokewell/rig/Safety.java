@@ -3,6 +3,7 @@ package stokewell.rig;
 import static stokewell.rig.Dimension.AREA;
 import static stokewell.rig.Dimension.ENERGY;
 import static stokewell.rig.Dimension.LENGTH;
+import static stokewell.rig.Dimension.NONE;
 import static stokewell.rig.Dimension.POWER;
 import static stokewell.rig.Dimension.PRESSURE;
 import static stokewell.rig.Dimension.TEMPERATURE;
@@ -186,7 +187,18 @@ public record Safety(
             Boolean inhibitor,
 
             @Entry(orElse = Entry.ABSENT, says = "Are the joints in the fire soldered?")
-            Boolean soldered) {
+            Boolean soldered,
+
+            @Entry(
+                    is = NONE,
+                    low = 0,
+                    high = 2000,
+                    orElse = Entry.ABSENT,
+                    says = "Hardness of the water, mg of lime in a litre (ppm), by a strip or the waterworks.")
+            double hardness,
+
+            @Entry(is = NONE, low = 3, high = 13, orElse = Entry.ABSENT, says = "pH of the water, by a strip.")
+            double ph) {
 
         public Materials {
             Entries.check(
@@ -198,7 +210,9 @@ public record Safety(
                     tank,
                     stiffeners,
                     inhibitor,
-                    soldered);
+                    soldered,
+                    hardness,
+                    ph);
         }
     }
 
@@ -286,7 +300,21 @@ public record Safety(
             Boolean levelWatched,
 
             @Entry(orElse = Entry.ABSENT, says = "Is the pump's and fan's supply on a residual-current breaker?")
-            Boolean breaker) {
+            Boolean breaker,
+
+            @Entry(
+                    orElse = Entry.ABSENT,
+                    says =
+                            "Do cables and plugs keep clear of hot pipe and stove, and out from under water that may drip?")
+            Boolean cablesClear,
+
+            @Entry(orElse = Entry.ABSENT, says = "Are pump, pipes and stove bonded to one earth?")
+            Boolean bonded,
+
+            @Entry(
+                    orElse = Entry.ABSENT,
+                    says = "Is there a place outdoors, with a lidded metal pail, for coals and ash?")
+            Boolean coalsOut) {
 
         public Surroundings {
             Entries.check(
@@ -306,7 +334,10 @@ public record Safety(
                     hotAlarm,
                     handSwitch,
                     levelWatched,
-                    breaker);
+                    breaker,
+                    cablesClear,
+                    bonded,
+                    coalsOut);
         }
     }
 

@@ -56,7 +56,11 @@ public final class NightRun {
 
     /** Runs from the settled rig with some of it set as a person says it stands. */
     public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
-        Simulation sim = settled(rig, weather, ask);
+        return run(weather, ask, given, settled(rig, weather, ask));
+    }
+
+    /** Runs from a simulation that stands {@link #settled} at the start of the night; it is used up. */
+    public static Night run(Weather weather, Ask ask, Given given, Simulation sim) {
         String start = startWords(weather);
         if (!given.nothing()) {
             sim.replace(given.in(sim.plant(), sim.states()));

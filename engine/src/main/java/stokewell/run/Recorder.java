@@ -8,12 +8,14 @@ import stokewell.matter.Water;
 import stokewell.network.Driven;
 import stokewell.network.Network;
 import stokewell.network.Plant;
+import stokewell.rig.Pickup;
 import stokewell.solve.Interpolant;
 
 /** Watches a run: samples it at even times and keeps what only every step can tell, such as the least boil margin. */
 final class Recorder {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
+    private static final double G = 9.80665;
 
     private final Plant plant;
     private final Network network;
@@ -28,7 +30,11 @@ final class Recorder {
     private final int[] waterNode;
     private final double[] saturation;
     private final boolean[] on;
+    private final boolean sealed;
 
+    private final double openPressure;
+    private final int steamSum;
+    private double steamBegan;
     private int next;
 
     double boilMargin = NEVER;
@@ -57,6 +63,7 @@ final class Recorder {
     Recorder(Plant plant, double from, double until, double step) {
         this.plant = plant;
         this.network = plant.network();
+        sealed = plant.sealed() != null;
         this.from = from;
         this.step = step;
         y = new double[network.size()];
@@ -76,7 +83,18 @@ final class Recorder {
             names.add("water " + pickup);
             names.add("minutes to boil " + pickup);
         }
-        if (plant.loop() != null) names.add("loop flow");
+        if (plant.loop() != null) {
+            names.add("loop flow");
+            names.add("pressure");
+            names.add("header water");
+            names.add("steam lost");
+        }
+        if (plant.sealed() != null) {
+            names.add("steam in the loop");
+            names.add("let out");
+        }
+        openPressure = openPressure(plant);
+        steamSum = network.wiring().meters().indexOf("steam lost");
         for (Driven d : plant.driven()) names.add("runs " + d.name());
         List<String> meters = network.wiring().meters();
         List<Integer> known = new ArrayList<>();
@@ -100,9 +118,20 @@ final class Recorder {
         return trace;
     }
 
+    /** Head of the header over the lowest pickup, Pa over the air's. */
+    private static double openPressure(Plant plant) {
+        if (plant.loop() == null) return 0;
+        double lowest = plant.rig().pickups().stream()
+                .mapToDouble(Pickup::elevation)
+                .min()
+                .orElse(0);
+        return 1000 * G * Math.max(0, plant.rig().loop().header().level() - lowest);
+    }
+
     /** The sums at the moment that the recording begins. */
     void begin(double[] startSums) {
         System.arraycopy(startSums, 0, lastSums, 0, lastSums.length);
+        if (steamSum >= 0) steamBegan = startSums[network.wiring().accounts().size() + steamSum];
     }
 
     void running(int i, boolean state) {
@@ -133,7 +162,8 @@ final class Recorder {
         double least = NEVER;
         int where = -1;
         for (int i = 0; i < waterNode.length; i++) {
-            double margin = saturation[i] - x[waterNode[i]];
+            double boils = sealed ? plant.saturation(plant.waters().get(i), x) : saturation[i];
+            double margin = boils - x[waterNode[i]];
             if (margin < least) {
                 least = margin;
                 where = i;
@@ -168,8 +198,9 @@ final class Recorder {
      */
     private double minutesIfStopped(double[] x, int i) {
         PickupWater p = plant.pickups().get(i);
-        double water = network.capacity(p.water() - Wiring.OUTSIDE) * (p.saturation() - x[p.water()]);
-        double metal = network.capacity(p.wall() - Wiring.OUTSIDE) * (p.saturation() - x[p.wall()]);
+        double boils = p.saturation(x);
+        double water = network.capacity(p.water() - Wiring.OUTSIDE) * (boils - x[p.water()]);
+        double metal = network.capacity(p.wall() - Wiring.OUTSIDE) * (boils - x[p.wall()]);
         double takes = water + metal;
         if (takes <= 0) return 0;
         double power = plant.heatInto(i, x);
@@ -189,7 +220,7 @@ final class Recorder {
         row[c++] = x[plant.airFlow()];
         row[c++] = plant.fire().bed(x);
         double least = NEVER;
-        for (Plant.Boilable b : plant.waters()) least = Math.min(least, b.saturation() - x[b.node()]);
+        for (Plant.Boilable b : plant.waters()) least = Math.min(least, plant.saturation(b, x) - x[b.node()]);
         row[c++] = least;
         for (int node : plant.store()) row[c++] = x[node];
         if (plant.store().length > 0) row[c++] = plant.storeMean(x);
@@ -197,7 +228,16 @@ final class Recorder {
             row[c++] = x[plant.pickups().get(i).water()];
             row[c++] = minutesIfStopped(x, i);
         }
-        if (plant.loop() != null) row[c++] = plant.loop().flow(x);
+        if (plant.loop() != null) {
+            row[c++] = plant.loop().flow(x);
+            row[c++] = plant.sealed() == null ? openPressure : plant.sealed().gauge(x);
+            row[c++] = x[plant.header()];
+            row[c++] = sums[network.wiring().accounts().size() + steamSum] - steamBegan;
+        }
+        if (plant.sealed() != null) {
+            row[c++] = x[plant.sealed().steam()];
+            row[c++] = x[plant.sealed().letOut()];
+        }
         for (boolean running : on) row[c++] = running ? 1 : 0;
         for (int m : powerMeters) row[c++] = next == 0 ? 0 : (sums[m] - lastSums[m]) / step;
         System.arraycopy(sums, 0, lastSums, 0, sums.length);

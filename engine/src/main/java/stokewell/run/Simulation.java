@@ -133,20 +133,56 @@ public final class Simulation {
         stoker.shift(t - state.t);
         state.t = t;
         topUp();
+        // a filled loop has its pressure back
+        if (plant.sealed() != null) start();
         begin();
     }
 
     /**
-     * Takes over everything another simulation has come to: states, latches, the stoker's memory. Its rig must be the same in
-     * its parts; settings, habit and places of sensors may differ, and latches then take what their readings say.
+     * What a simulation had come to at a time: states, latches, the stoker's memory. Never changes, so many simulations may
+     * take it over at once.
      */
+    public static final class Moment {
+        private final double time;
+        private final double[] y;
+        private final boolean[] closed;
+        private final Stoker.Memory stoker;
+
+        private Moment(Simulation of) {
+            time = of.state.t;
+            y = of.state.y.clone();
+            closed = new boolean[of.latches.size()];
+            for (int i = 0; i < closed.length; i++)
+                closed[i] = of.latches.get(i).closed();
+            stoker = of.stoker.memory();
+        }
+
+        /** When it was, s. */
+        public double time() {
+            return time;
+        }
+    }
+
+    /** What this simulation has come to. */
+    public Moment moment() {
+        return new Moment(this);
+    }
+
+    /** Takes over everything another simulation has come to; see {@link #take(Moment, double)}. */
     public void take(Simulation other, double t) {
-        state = new State(t, other.state.y.clone(), new double[network.sums()]);
+        take(other.moment(), t);
+    }
+
+    /**
+     * Takes over a moment of another simulation. Its rig must be the same in its parts; settings, habit and places of sensors
+     * may differ, and latches then take what their readings say.
+     */
+    public void take(Moment other, double t) {
+        state = new State(t, other.y.clone(), new double[network.sums()]);
         Arrays.fill(forced, null);
-        for (int i = 0; i < latches.size(); i++)
-            latches.get(i).set(other.latches.get(i).closed());
+        for (int i = 0; i < latches.size(); i++) latches.get(i).set(other.closed[i]);
         topUp();
-        stoker.take(other.stoker, t - other.state.t);
+        stoker.take(other.stoker, t - other.time);
         plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
         plant.people().power(clock.gains(secondOfDay(t)));
         stoker.setAir(t, secondOfDay(t));
@@ -190,6 +226,9 @@ public final class Simulation {
         int header = Plant.state(plant.header());
         state.y[header] = full[header];
         for (int wet : plant.wet()) state.y[Plant.state(wet)] = full[Plant.state(wet)];
+        if (plant.sealed() == null) return;
+        state.y[Plant.state(plant.sealed().steam())] = 0;
+        state.y[Plant.state(plant.sealed().letOut())] = 0;
     }
 
     /**

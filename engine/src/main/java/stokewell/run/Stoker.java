@@ -54,8 +54,15 @@ final class Stoker {
         bright += seconds;
     }
 
-    /** Takes over another stoker's memory, its clock moved. */
-    void take(Stoker other, double seconds) {
+    /** What a stoker remembers. */
+    record Memory(double waitsUntil, double bright, double lastMass, boolean burning) {}
+
+    Memory memory() {
+        return new Memory(waitsUntil, bright, lastMass, burning);
+    }
+
+    /** Takes over a memory, its clock moved. */
+    void take(Memory other, double seconds) {
         waitsUntil = other.waitsUntil + seconds;
         bright = other.bright + seconds;
         lastMass = other.lastMass;

@@ -60,16 +60,18 @@ public record Height(String what, double above, On on) {
         }
         for (Emitter e : rig.emitters()) {
             if (e instanceof Emitter.AirTubes t) {
-                add(list, store, "air tubes, top row", t.top());
-                add(list, store, "air tubes, bottom row", t.bottom());
+                add(list, store, "top air tubes", t.top());
+                add(list, store, "bottom air tubes", t.bottom());
             }
             Emitter.Circuit c = Weights.circuit(e);
             if (c == null) continue;
             add(list, store, e.name() + ", draw", c.draw());
             add(list, store, e.name() + ", return", c.giveBack());
         }
+        int number = 0;
         for (Switch.Sensor s : Parts.of(rig).sensors()) {
-            if (s.at() == Switch.Spot.STORE) add(list, store, "sensor well", s.height());
+            number++;
+            if (s.at() == Switch.Spot.STORE) add(list, store, "sensor " + number, s.height());
         }
     }
 

@@ -93,7 +93,8 @@ class CheckTest {
     void theFrozenAwayHouse() {
         answer(Sound.around(Sound.pumped(), "coldAndFull", 14 * 86400), "frost.run", Level.STOP);
         answer(Sound.relief(Sound.pumped(), "atStove", false), "relief.place", Level.MEND);
-        answer(Sound.safe(Sound.pumped(), "relief", null), "relief.second", Level.MIND);
+        Rig alone = Sound.safe(Sound.pumped(), "relief", null);
+        finds(Sound.rerun(alone), Sound.answered(Sound.pumped()), "relief.second", Level.MEND);
     }
 
     @Test
@@ -258,8 +259,102 @@ class CheckTest {
     }
 
     @Test
-    void wiringNearWater() {
+    void wiringNearWaterAndHeat() {
         answer(Sound.around(Sound.pumped(), "breaker", false), "wiring.breaker", Level.MEND);
+        answer(Sound.around(Sound.pumped(), "cablesClear", false), "wiring.cables", Level.MEND);
+        answer(Sound.around(Sound.pumped(), "bonded", false), "wiring.bond", Level.MEND);
+        for (String id : List.of("wiring.breaker", "wiring.cables", "wiring.bond")) {
+            assertThat(Sound.answered(Rigs.pumped()).of(id).level()).isEqualTo(Level.MIND);
+            assertThat(Sound.answered(Sound.pumped()).of(id)).isNull();
+        }
+    }
+
+    @Test
+    void waterQuality() {
+        answer(Sound.material(Sound.pumped(), "hardness", 300.0), "water.hardness", Level.MEND);
+        assertThat(Sound.answered(Sound.material(Sound.pumped(), "hardness", 300.0))
+                        .of("water.hardness")
+                        .why())
+                .contains("kg");
+        answer(Sound.material(Sound.pumped(), "hardness", Double.NaN), "water.hardness", Level.MIND);
+        answer(Sound.material(Sound.pumped(), "ph", 7.4), "water.acid", Level.MEND);
+        Rig copper = Sound.material(Sound.material(Sound.pumped(), "pipe", Safety.Metal.COPPER), "ph", 7.6);
+        copper = Sound.material(Sound.material(copper, "pickup", Safety.Metal.COPPER), "tank", Safety.Metal.STAINLESS);
+        assertThat(Sound.answered(copper).of("water.acid")).isNull();
+    }
+
+    @Test
+    void airForTheStoveAndDust() {
+        Room tight = Sound.with(
+                Sound.pumped().room(),
+                "leakage",
+                Sound.with(Sound.pumped().room().leakage(), "at50Pa", 0.2 / 3600));
+        Rig closed = Sound.around(Sound.with(Sound.pumped(), "room", tight), "airOpening", 0.0);
+        answer(closed, "air.stove", Level.MEND);
+        assertThat(Sound.answered(Sound.around(closed, "airOpening", 0.03))
+                        .of("air.stove")
+                        .level())
+                .isEqualTo(Level.FINE);
+        answer(Sound.around(Sound.pumped(), "exhaust", 0.05), "air.dust", Level.MIND);
+        assertThat(Sound.answered(Sound.pumped()).of("air.dust")).isNull();
+    }
+
+    @Test
+    void theChangedController() {
+        assertThat(Sound.answered(Sound.pumped()).of("care.proving").remedy()).contains("pump on");
+        assertThat(Sound.answered(Sound.thermosiphon()).of("care.proving").remedy())
+                .doesNotContain("pump on");
+        assertThat(Sound.answered(Sound.pumped().withoutWater()).of("care.proving"))
+                .isNull();
+    }
+
+    @Test
+    void coalsThroughTheBarnAndAshInTheCompost() {
+        answer(Sound.around(Sound.pumped(), "coalsOut", false), "care.coals", Level.MEND);
+        assertThat(Sound.answered(Sound.around(Sound.pumped(), "coalsOut", false))
+                        .of("care.coals")
+                        .remedy())
+                .contains("compost");
+    }
+
+    @Test
+    void theFrozenPots() {
+        Drills.Outcome o = Sound.outcome(Sound.pumped());
+        Drill fan = o.of(Fault.FAN_DEAD);
+        Drill freezing = Sound.with(fan, "roomLowest", K - 2);
+        assertThat(Check.of(Sound.pumped(), o.day(), List.of(freezing))
+                        .of("frost.goods")
+                        .level())
+                .isEqualTo(Level.MIND);
+        Drill warm = Sound.with(fan, "roomLowest", K + 6);
+        assertThat(Check.of(Sound.pumped(), o.day(), List.of(warm)).of("frost.goods"))
+                .isNull();
+    }
+
+    @Test
+    void adviceInCirculationIsAnsweredWhereItIsMet() {
+        Check c = Sound.answered(Sound.safe(Sound.around(Sound.pumped(), "handSwitch", true), "relief", null));
+        assertThat(c.of("control.hand").why()).contains("flick of the switch");
+        assertThat(c.of("relief.second").why()).contains("harmless only while");
+        assertThat(c.of("care.gauges").what()).contains("both be wrong");
+        assertThat(c.of("chimney.sweep").remedy()).contains("only if the stove's maker says so");
+        assertThat(Sound.answered(Sound.material(Sound.pumped(), "tank", Safety.Metal.PLASTIC))
+                        .of("plastic.tank")
+                        .why())
+                .contains("266");
+        Rig wet = Sound.with(
+                Sound.pumped(), "fuel", new Fuel("mixed hardwood", 0.35, Fuel.Basis.WET, Fuel.Form.SPLITS, 0.6));
+        answer(wet, "fuel.wet", Level.MEND);
+        assertThat(Sound.answered(wet).of("fuel.wet").why()).contains("few percent");
+    }
+
+    @Test
+    void theStoreThatHeatsTheChimneyAtNight() {
+        Rig low = Sound.loop(Sound.store(Sound.pumped(), "elevation", 0.0), "checkValve", Double.NaN);
+        Pipe wide = new Pipe(3, 0.04, 0.003, 0.02, 0.04, 2, 2, 5e-5, Pipe.Where.ROOM);
+        low = Sound.loop(Sound.loop(low, "supply", wide), "back", wide);
+        low = Sound.with(low, "pickups", List.of(Sound.with(low.pickups().get(0), "elevation", 1.6)));
+        finds(Sound.rerun(low), Sound.answered(Sound.pumped()), "loop.reverse", Level.MIND);
     }
 
     @Test

@@ -163,19 +163,6 @@ class DrillsTest {
         assertThat(d.pressure()).isBetween(150000.0, 165000.0);
     }
 
-    /**
-     * By hand: 804.2 L of store, 4 L of coil and 4.2 L of pipe from 10 C (999.7 kg/m3) to 60 C (983.2) grow by 13.63 L. A
-     * vessel of 120 L at 0.75 bar, filled to 1 bar, holds 14.90 L cold and 28.53 L hot: 176.3 kPa x 120/91.47 = 231.3 kPa.
-     */
-    @Test
-    void sealedHeatingMatchesTheGasLawByHand() {
-        Rig closed = Sound.safe(Sound.pumped(), "vessel", new Safety.Vessel(0.12, 75000, 100000));
-        // at sea level, so that the air's pressure is the book's
-        closed = Sound.with(closed, "place", Sound.with(closed.place(), "altitude", 0.0));
-        Pressure pressure = new Pressure(Sound.plant(closed));
-        assertThat(pressure.vessel(333.15) + 101325).isCloseTo(231300, withPercentage(1));
-    }
-
     @Test
     void aPowerCutInARadiatorHouseLeavesTheRadiatorRunning() {
         Emitter.Radiator r = (Emitter.Radiator) Sound.thermosiphon().emitters().get(0);

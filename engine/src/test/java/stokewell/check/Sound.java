@@ -36,9 +36,18 @@ final class Sound {
                 null,
                 null,
                 new Safety.Materials(
-                        Safety.Metal.STEEL, 5, Safety.Metal.STEEL, Safety.Metal.STEEL, Double.NaN, true, false),
+                        Safety.Metal.STEEL,
+                        5,
+                        Safety.Metal.STEEL,
+                        Safety.Metal.STEEL,
+                        Double.NaN,
+                        true,
+                        false,
+                        40,
+                        9.5),
                 new Safety.Surroundings(
-                        false, false, true, 1.2, false, 0.6, 30000, 0, 0.01, 60, 12 * 3600, true, false, true, true),
+                        false, false, true, 1.2, false, 0.6, 30000, 0, 0.01, 60, 12 * 3600, true, false, true, true,
+                        true, true, true),
                 null);
     }
 

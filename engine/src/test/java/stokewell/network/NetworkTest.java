@@ -40,6 +40,8 @@ class NetworkTest {
             if (s.kind() == Wiring.Kind.HEAT) y[i] = 280 + 95 * random.nextDouble();
             else if (name.equals("firebox gas")) y[i] = 400 + 800 * random.nextDouble();
             else if (name.equals("air to the fire")) y[i] = 0.002 + 0.01 * random.nextDouble();
+            else if (name.equals("system pressure")) y[i] = 1.2e5 + 2e5 * random.nextDouble();
+            else if (name.equals("steam in the loop")) y[i] = 0.03 * random.nextDouble();
             else if (name.endsWith("flow")) y[i] = 0.3 * (random.nextDouble() - 0.3);
             else if (name.startsWith("sensor")) y[i] = 280 + 80 * random.nextDouble();
             else if (name.endsWith("wet")) y[i] = 0.3 + 0.7 * random.nextDouble();
@@ -58,7 +60,9 @@ class NetworkTest {
     }
 
     static List<Rig> rigs() {
-        return new ArrayList<>(Rigs.all());
+        List<Rig> rigs = new ArrayList<>(Rigs.all());
+        rigs.add(Rigs.closed());
+        return rigs;
     }
 
     /** First law at an instant: what all nodes, the bed and the outside gain sums to nothing. */

@@ -127,6 +127,21 @@ public final class Rigs {
                                 null)));
     }
 
+    /** The pumped one as a closed loop: a vessel of 120 L at 0.75 bar, filled to 1 bar, a valve of 20 kW that opens at 2.5 bar. */
+    public static Rig closed() {
+        Safety safety = new Safety(
+                false,
+                null,
+                new Safety.ReliefValve(250000, 20000, Double.NaN, true, true),
+                new Safety.Vessel(0.12, 75000, 100000),
+                null,
+                null,
+                null,
+                null,
+                null);
+        return pumped().secured(safety);
+    }
+
     /** A thermosiphon coil below a lying store with a gravity radiator and a loose cover, firebrick and damper. */
     public static Rig thermosiphon() {
         Rig p = pumped();

@@ -140,9 +140,9 @@ export const takePin = pin => trying(async () => {
 });
 
 /** Begins long work and shows what comes of it as it comes. */
-export const begin = kind => trying(async () => {
+export const begin = (kind, more = {}) => trying(async () => {
   const slot = { season: "season", helps: "helps", drills: "drills" }[kind];
-  const told = await api.job({ kind, rig: state.rig.id });
+  const told = await api.job({ kind, rig: state.rig.id, ...more });
   const work = { job: told.job, share: 0, told: "", parts: [], done: null, state: "running", version: state.rig.version };
   update({ [slot]: work });
   const set = more => { if (state[slot] && state[slot].job === told.job) update({ [slot]: { ...state[slot], ...more } }); };

@@ -41,8 +41,11 @@ function Head() {
 
 const dark = () => (document.documentElement.dataset.paper || (matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light")) === "dark";
 
+const Waiting = () => h("p", { class: "waiting" }, t.running);
+
 function Page() {
-  const { route, answer, rig } = state, View = VIEWS[route] || Home, bench = rig && ASKED.includes(route);
+  const { route, answer, rig } = state, bench = rig && ASKED.includes(route);
+  const View = ASKED.includes(route) && !rig ? Waiting : VIEWS[route] || Home;
   return h("div", { class: "page" },
     h("a", { href: "#main", class: "skip", onClick: e => { e.preventDefault(); document.getElementById("main").focus(); } }, t.skip),
     h(Head, {}),

@@ -41,8 +41,8 @@ export const t = {
   safeNote: "What the check has to say about this rig and this night, worst first. Open questions are findings too: what is not known is not fine.",
   drillsTitle: "If something fails at the worst moment",
   drillsNote: "Each drill runs the night again from its worst hour with one thing broken: no power, a shut valve, a stuck damper …",
-  drillsRun: "Run the drills", drillsAgain: "Run the drills again",
-  drill: { boilsIn: m => `boils in ${m}`, never: "does not boil", hottest: "hottest water", steam: "steam", relief: "relief needed / fitted", pressure: "pressure", bursts: "BURSTS", freezes: "freezes after", coldest: "coldest room" },
+  drillsRun: "Run the drills", drillsAgain: "Run the drills again", seeDrills: "See the drills below",
+  drill: { boilsIn: m => `boils in ${m}`, never: "does not boil", hottest: "hottest water", steam: "steam", lost: "water lost", bare: "metal bare after", pressure: "pressure", bursts: "BURSTS", freezes: "freezes after", coldest: "coldest room" },
 
   part: {
     stove: "Stove", flue: "Chimney", store: "Store", loop: "Loop", supply: "Hot pipe", back: "Cool pipe", pump: "Pump", header: "Open header",
@@ -71,6 +71,7 @@ export const t = {
   /** Keys whose own name says too little to a person. */
   key: { loads: "load", at: "hour", mass: "weight", opens: "opening", lasting: "open for", u: "heat loss (U)", at50Pa: "air changes at 50 Pa", areaFactor: "area factor", lowLimit: "low limit:", highLimit: "high limit:",
     thermostat: "thermostat:", differential: "differential:", sensor: "sensor", bore: "bore", airLeak: "air leak when shut", skipAbove: "skip when store is above", on: "on at", off: "off at", nodes: "layers reckoned", of: "of pickup", sunShare: "sun let in", hearth: "fire sees", realLoss: "real loss over reckoned" },
+  sitsAt: "sits at",
   shape: "shape", shapes: { round: "round, standing", square: "square", lying: "round, lying" },
 
   verdict: view => {
@@ -92,7 +93,7 @@ export const t = {
     boilAt: (where, clock) => `${where}, ${clock}`, wood: "Wood", loads: n => `in ${some(n, "load", "loads")}`,
   },
   nightTitle: "The night, hour by hour",
-  nightNote: told => (told ? told + ". " : "") + "Drag over the curves to move through the night.",
+  nightNote: told => told ? told + "." : "", nightHint: "Drag over the curves to move through the night.",
   ghostNote: "Dashed: the answer before the last change.",
   chartLabel: view => `Curves of the night: room ${degrees(view.numbers.morningRoom)} at ${clockAt(view, view.numbers.morningTime)}, lowest ${degrees(view.numbers.lowestRoom)} at ${clockAt(view, view.numbers.lowestTime)}, limit ${degrees(view.numbers.limit, 0)}. The same is in the table by the hour below.`,
   curve: {
@@ -117,6 +118,7 @@ export const t = {
 
   winterNote: "Every day from autumn to spring in the weather of the rig, with the stove fired as told. Some minutes; months appear as they are done.",
   winterRun: "Run the winter", winterAgain: "Run it again", winterOld: "The rig has changed since this was run.",
+  weatherFor: "In which weather", weatherOwn: "as the rig file names it", weatherNeeds: "A winter needs a file of hours. Choose one above, or put one (CSV) into the folder's weather folder.",
   winter: {
     wood: "Wood", below: c => c ? `Hours below ${c}` : "Hours below the limit", coldMornings: "Mornings below the limit", of: n => `of ${n}`, months: "Month by month", monthsLabel: "Wood by month, as in the table below",
     month: m => { const k = Number(String(m).slice(-2)); return k >= 1 && k <= 12 ? MONTHS[k - 1] : String(m); }, monthHead: "month", mean: "mean room", meanOut: "mean outdoors", hoursBelow: "hours below",
@@ -128,12 +130,12 @@ export const t = {
   noPins: "Nothing is pinned yet. Pin a night, change something, pin again: here they stand side by side.",
   sideNote: "Same weather, same hours. The better of each row is underlined.",
   onTheBench: "On the bench now", takePin: "Take this one", drop: "Drop", unpin: name => "Drop " + name,
-  side: { safe: "worst finding", curves: "room and store top", morning: "room in the morning", lowest: "lowest room", store: "store in the morning", boil: "margin to boiling", wood: "wood", intoWater: "of the fire into water", hours: "hours above the limit", best: "(better)" },
+  side: { safe: "worst finding", curves: "room and store top", morning: "room in the morning", lowest: "lowest room", store: "store in the morning", boil: "margin to boiling", wood: "wood", intoWater: "of the fire into water", hours: "hours above the limit", best: "(better)", minds: n => `and ${n} to mind` },
 
   homeLead: "Draw the rig, drag a size, watch the night change.",
   startButton: "Start with nothing", startNote: "Some ten questions, then the first night.",
   ownRigs: "Your rigs", examples: "Examples", examplesNote: "Invented places. Open one and change it: the first change makes a copy of your own.",
-  startLead: n => `${n} questions. What you leave as it is stands as an ordinary case; everything can be changed on the drawing afterwards.`, startGo: "Run the first night", like: how => `Such as ${how}.`,
+  startLead: n => `${n} questions. What you leave as it is stands as an ordinary case; everything can be changed on the drawing afterwards.`, startGo: "Run the first night", like: how => `Anything ${how}.`,
   faults: n => some(n, "fault in the file", "faults in the file"), line: n => `Line ${n}:`,
 
   stopGoesAlong: "This rig has a STOP: every file says so.",

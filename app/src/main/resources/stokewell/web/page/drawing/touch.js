@@ -4,7 +4,7 @@ import { h, names } from "../look/draw.js";
 /** @param id of the part; @param label said aloud; @param open called with the id */
 export function touchable(id, label, chosen, open, children) {
   return h("g", {
-    class: names("part", chosen === id && "chosen"), role: "button", tabIndex: 0, "data-part": id, "aria-label": label,
+    class: names("part", chosen === id && "chosen"), role: "button", tabindex: 0, "data-part": id, "aria-label": label,
     "aria-pressed": chosen === id ? "true" : "false",
     onClick: e => { e.stopPropagation(); open(id); },
     onKeyDown: e => {

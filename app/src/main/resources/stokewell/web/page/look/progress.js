@@ -9,6 +9,6 @@ export function Progress({ work, stop }) {
   const percent = Math.round(100 * (work.share || 0));
   return h("div", { class: "progress" },
     h("progress", { max: 100, value: percent, "aria-label": t.progress }, percent + " %"),
-    h("span", {}, percent + " % " + (work.told || "")),
+    h("span", {}, work.told || percent + " %"),
     h("button", { type: "button", onClick: stop }, t.stop));
 }

@@ -70,7 +70,7 @@ function walk(node, key, entry, keys, all) {
     }
     return;
   }
-  all.push({ key, entry, value: node });
+  if (entry !== "switches[].drives") all.push({ key, entry, value: node });
 }
 
 function isLeaf(keys, entry) {
@@ -86,6 +86,7 @@ export function words(key, id) {
     if (/^\d+$/.test(step)) { if (i > 1 && !["emitters", "pickups", "switches", "windows", "doors"].includes(steps[i - 1])) out.push(String(Number(step) + 1)); continue; }
     if (["store", "room", "emitters", "pickups", "switches", "loop", "shape", "round", "square", "lying", "clock", "hand", "damper", "slab", "habit", "airTubes", "fanCoil", "radiator", "floorLoop", "windows", "doors"].includes(step)) continue;
     if (step === own && steps.length > 1) continue;
+    if (step === "at" && ["sensor", "hot", "cold"].includes(steps[i - 1])) { out.push(t.sitsAt); continue; }
     out.push(t.key[step] || step.replace(/([A-Z])/g, " $1").toLowerCase());
   }
   return out.length ? out.join(" ") : t.part[own] || key;

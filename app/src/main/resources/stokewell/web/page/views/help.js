@@ -7,12 +7,12 @@ import { kelvins, mass, decimals } from "../units.js";
 import { Level } from "../night/findings.js";
 import { t } from "../text.js";
 
-const signed = (v, tell) => v === null || v === undefined ? "–" : (v < -0.005 ? "−" : "+") + tell(Math.abs(v));
+const signed = (v, tell) => v === null || v === undefined ? "–" : /^[0.]+ /.test(tell(Math.abs(v))) ? tell(0) : (v < 0 ? "−" : "+") + tell(Math.abs(v));
 
 export function Help() {
   const { helps, rig } = state;
-  const list = helps ? helps.done ? helps.done.helps : helps.parts.map(p => p.help).sort((a, b) => b.morningK - a.morningK) : [];
-  const most = Math.max(0.1, ...list.map(one => Math.abs(one.morningK)));
+  const list = helps ? helps.done ? helps.done.helps : helps.parts.map(p => p.help).sort((a, b) => (b.morningK ?? -99) - (a.morningK ?? -99)) : [];
+  const most = Math.max(0.1, ...list.map(one => Math.abs(one.morningK ?? 0)));
   const old = helps && helps.version !== rig.version;
   const tryOne = async one => {
     if (await change(one.set.map(s => ({ set: s.key, value: s.value })), one.what)) go("night");
@@ -25,8 +25,9 @@ export function Help() {
     list.length > 0 && h("ol", { class: "helps" }, list.map(one => h("li", { key: one.id },
       h("div", { class: "help-what" }, h("h3", {}, one.what),
         h("svg", { viewBox: "0 0 100 6", preserveAspectRatio: "none", "aria-hidden": "true" },
-          h("rect", { width: 100 * Math.max(0, one.morningK) / most, height: 6, class: "gain" }),
+          h("rect", { width: 100 * Math.max(0, one.morningK ?? 0) / most, height: 6, class: "gain" }),
           one.morningK < 0 && h("rect", { width: 100 * -one.morningK / most, height: 6, class: "loss" })),
+        one.refused && h("p", {}, one.refused.message),
         h("p", {}, t.help.effort(one.effort), one.effortSays ? ": " + one.effortSays : "")),
       h("dl", {}, [[t.help.morning, signed(one.morningK, k => kelvins(k))], [t.help.lowest, signed(one.lowestK, k => kelvins(k))], [t.help.wood, woodSaved(one.woodKg)],
         one.boilK !== null && one.boilK !== undefined && [t.help.boil, signed(one.boilK, k => kelvins(k, 0))]].filter(Boolean)

@@ -1,5 +1,5 @@
 // Will it carry the night? The rig and its night, and whatever part is touched beside them.
-import { h } from "../look/draw.js";
+import { h, steady } from "../look/draw.js";
 import { RigDrawing } from "../drawing/rig.js";
 import { NightChart } from "../night/chart.js";
 import { Layers } from "../night/layers.js";
@@ -11,7 +11,11 @@ import { drag, handled } from "../drag.js";
 import { state, update } from "../state.js";
 import { change, pin, go } from "../deeds.js";
 import { unitsInUse, write } from "../units.js";
+import { FindingList } from "../night/findings.js";
 import { t } from "../text.js";
+
+/** The findings once more, for paper alone. */
+const Told = steady(({ answer }) => h(FindingList, { findings: answer.findings || [] }));
 
 let cameFrom = null;
 
@@ -45,11 +49,12 @@ export function Night() {
           state.pins.length > 0 && h("button", { type: "button", class: "plain", onClick: () => go("side") }, t.seePins),
           ghost && h("button", { type: "button", class: "plain", onClick: () => update({ ghost: null }) }, t.dropGhost),
           h(Adding, { rig: view.rig, change }))),
-      h("section", {}, h("h2", {}, t.nightTitle), h("p", { class: "note" }, ghost ? t.ghostNote : t.nightNote(answer.told)),
+      h("section", {}, h("h2", {}, t.nightTitle), h("p", { class: "note" }, ghost ? t.ghostNote : t.nightNote(answer.told), h("span", { class: "hint" }, " " + t.nightHint)),
         h(NightChart, { view, ghost, sample, seek, units: unitsInUse() }),
         h(Layers, { view, sample, units: unitsInUse() }),
         h(HourTable, { view, units: unitsInUse() })),
-      h("section", {}, h("h2", {}, t.ledger.heading), h("p", { class: "note" }, t.ledger.note), h(Ledger, { view, ghost, units: unitsInUse() }))),
+      h("section", {}, h("h2", {}, t.ledger.heading), h("p", { class: "note" }, t.ledger.note), h(Ledger, { view, ghost, units: unitsInUse() })),
+      h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer }))),
     part && h(Sheet, { key: part + rig.id, view, sample, part, keys: state.keys, change, close: () => open(null), now: state.refusal, version: rig.version }));
 }
 

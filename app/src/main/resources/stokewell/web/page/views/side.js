@@ -31,7 +31,8 @@ export function Side() {
           const best = better && known.length > 1 && Math.max(...known) - Math.min(...known) > 0.05 ? (better > 0 ? Math.max(...known) : Math.min(...known)) : NaN;
           return h("tr", {}, h("th", { scope: "row" }, label), values.map(v => h("td", { class: v === best ? "n best" : "n" }, tell(v), v === best && h("span", { class: "unseen" }, " " + t.side.best))));
         }),
-        h("tr", {}, h("th", { scope: "row" }, t.findings), all.map(p => h("td", {}, h(FindingList, { compact: true, findings: (p.answer.findings || []).filter(f => f.level !== "fine") }))))))));
+        h("tr", {}, h("th", { scope: "row" }, t.findings), all.map(p => h("td", {}, h(FindingList, { compact: true, findings: (p.answer.findings || []).filter(f => f.level === "stop" || f.level === "mend") }),
+          h("p", { class: "faint" }, t.side.minds((p.answer.findings || []).filter(f => f.level === "mind").length)))))))));
 }
 
 /** The largest ends of heat over all, so that each has the same rows. */

@@ -1,29 +1,17 @@
-package stokewell.check;
-
-import stokewell.rig.Emitter;
-import stokewell.rig.Pickup;
-import stokewell.rig.Rig;
-import stokewell.rig.Store;
+package stokewell.rig;
 
 /** Water in the parts of a rig, m3. */
-final class Contents {
+public final class Contents {
 
     private Contents() {}
 
     /** In the store. */
-    static double store(Rig rig) {
-        return rig.store() == null ? 0 : volume(rig.store().shape());
-    }
-
-    static double volume(Store.Shape shape) {
-        if (shape instanceof Store.Shape.Round r) return Math.PI / 4 * r.diameter() * r.diameter() * r.height();
-        if (shape instanceof Store.Shape.Square s) return s.width() * s.length() * s.height();
-        if (shape instanceof Store.Shape.Lying l) return Math.PI / 4 * l.diameter() * l.diameter() * l.length();
-        throw new AssertionError("no such shape: " + shape);
+    public static double store(Rig rig) {
+        return rig.store() == null ? 0 : rig.store().shape().content();
     }
 
     /** Height of the water in a store, m. */
-    static double depth(Store.Shape shape) {
+    public static double depth(Store.Shape shape) {
         if (shape instanceof Store.Shape.Round r) return r.height();
         if (shape instanceof Store.Shape.Square s) return s.height();
         if (shape instanceof Store.Shape.Lying l) return l.diameter();
@@ -31,7 +19,7 @@ final class Contents {
     }
 
     /** In pickups and pipes of the loop. */
-    static double loop(Rig rig) {
+    public static double loop(Rig rig) {
         if (rig.loop() == null) return 0;
         double coil = rig.store() == null || rig.store().coil() == null
                 ? 0
@@ -46,7 +34,7 @@ final class Contents {
     }
 
     /** In the emitters and their pipes. */
-    static double emitters(Rig rig) {
+    public static double emitters(Rig rig) {
         double sum = 0;
         for (Emitter e : rig.emitters()) {
             Emitter.Circuit c = circuit(e);
@@ -59,13 +47,13 @@ final class Contents {
     }
 
     /** What shares the loop's pressure: all of it, or the loop alone where a coil in the store keeps it apart. */
-    static double closedPart(Rig rig) {
+    public static double closedPart(Rig rig) {
         boolean apart = rig.store() != null && rig.store().coil() != null;
         return loop(rig) + (apart ? 0 : store(rig) + emitters(rig));
     }
 
     /** The pipes of an emitter; null where it has none. */
-    static Emitter.Circuit circuit(Emitter e) {
+    public static Emitter.Circuit circuit(Emitter e) {
         if (e instanceof Emitter.FanCoil f) return f.circuit();
         if (e instanceof Emitter.Radiator r) return r.circuit();
         if (e instanceof Emitter.FloorLoop f) return f.circuit();

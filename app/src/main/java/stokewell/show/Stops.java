@@ -1,0 +1,51 @@
+package stokewell.show;
+
+import java.util.ArrayList;
+import java.util.List;
+import stokewell.check.Check;
+import stokewell.check.Finding;
+import stokewell.check.Level;
+
+/** How a run says what a check has found: no output shows a rig that must not be lit as fine. */
+final class Stops {
+
+    private Stops() {}
+
+    private static List<Finding> of(Check check) {
+        return check == null ? List.of() : check.at(Level.STOP);
+    }
+
+    /** The sentence that leads, after what forbids the fire. */
+    static String lead(Check check, String sentence) {
+        List<Finding> stops = of(check);
+        if (stops.isEmpty()) return sentence;
+        String more = stops.size() == 1 ? "" : " And " + (stops.size() - 1) + " more.";
+        return "STOP: do not light a fire on this rig. " + stops.get(0).what() + more + " If it were mended: "
+                + sentence;
+    }
+
+    /** Each stop in full, for a reader. */
+    static List<String> told(Check check) {
+        List<String> texts = new ArrayList<>();
+        for (Finding f : of(check))
+            texts.add("STOP: do not light a fire. " + f.what() + " " + f.why() + " " + f.remedy());
+        return texts;
+    }
+
+    /** Each stop on a line of its own, for the head of a table. */
+    static List<String> lines(Check check) {
+        List<String> texts = new ArrayList<>();
+        for (Finding f : of(check))
+            texts.add("# STOP, do not light a fire on this rig: " + f.what() + " [" + f.id() + "]");
+        return texts;
+    }
+
+    /** What else the check has found, and where to read it; empty if no check was made. */
+    static String rest(Check check) {
+        if (check == null) return "";
+        int mend = check.at(Level.MEND).size();
+        int mind = check.at(Level.MIND).size();
+        return "Of this rig itself " + mend + (mend == 1 ? " thing is" : " things are") + " to mend and " + mind
+                + " to mind or to answer: ./stokewell check RIG tells them, and what happens when something fails.";
+    }
+}

@@ -1,0 +1,41 @@
+package stokewell.check;
+
+import stokewell.rig.Rig;
+
+/** What a person does when a fault has happened. */
+final class Advice {
+
+    private Advice() {}
+
+    static String of(Rig rig, Fault fault, boolean boils) {
+        return switch (fault) {
+            case POWER_OUT, PUMP_DEAD, SENSOR_OUT, STUCK_OFF ->
+                boils
+                        ? "Shut the air, leave the door shut, put no wood on, pour no water on the fire; do not start the pump "
+                                + "while it is over 93 °C (200 °F)."
+                        : "Shut the air and put no wood on.";
+            case AIR_LOCK ->
+                "Shut the air; let it go cold, then bleed the high points."
+                        + (rig.loop().pump() == null ? "" : " The pump hums all the while.");
+            case VALVE_SHUT ->
+                "Shut the air and keep away; open nothing that is hot. Take the handles off every such valve.";
+            case FAN_DEAD -> boils ? "Stop feeding." : "Stop feeding before the store is full; mend the fan.";
+            case STUCK_ON -> "Nothing is in danger but the heat: a pump that runs with the fire out cools the store.";
+            case OVER_FIRE -> "Shut the air, not the water. Set a timer whenever the air is open to light.";
+            case DOUBLE_LOAD -> "Take nothing out; shut the air half and keep the fan on.";
+            case LOW_WATER -> "Let the fire die. Fill only when the coil is hand-warm.";
+            case DRY_REFILLED ->
+                "Never let water into a hot dry coil: take the fire away and wait until it is hand-warm, usually the next day.";
+            case FROZEN_RUN ->
+                "Never light a fire on a rig that may be frozen: warm the room by other means first, then see that the vent "
+                        + "breathes.";
+            case VENT_BLOCKED ->
+                "Before every first fire see that the vent breathes; a relief valve at the stove is the second way out.";
+            case RELIEF_FAILS ->
+                "The valve must be rated for the greatest fire, at the stove, with nothing that shuts.";
+            case BACKDRAFT ->
+                "Warm the flue first with paper, open a window, run no fan that blows outdoors; a carbon monoxide alarm must be "
+                        + "there.";
+        };
+    }
+}

@@ -1,0 +1,78 @@
+package stokewell.check;
+
+import static stokewell.check.Stage.HOUR;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import stokewell.network.Compiler;
+import stokewell.network.Plant;
+import stokewell.rig.Rig;
+import stokewell.run.Simulation;
+import stokewell.weather.DayRange;
+import stokewell.weather.Site;
+import stokewell.weather.Weather;
+
+/** Faults of the fire itself: too much of it, and smoke that does not leave. */
+final class FireFaults {
+
+    private static final double WARM = 293.15;
+    private static final double COALS = 0.3;
+
+    private final Stage stage;
+    private final Rig rig;
+
+    FireFaults(Stage stage) {
+        this.stage = stage;
+        rig = stage.rig;
+    }
+
+    Drill overFire() {
+        return told(
+                Fault.OVER_FIRE,
+                Follow.of(stage, stage.greatestFire(), 6 * HOUR).out(false),
+                List.of());
+    }
+
+    Drill doubleLoad() {
+        return stage.play(sim -> {
+            double mass = stage.load();
+            int raw = Plant.state(sim.plant().raw());
+            sim.intervene(y -> y[raw] += mass);
+            return told(Fault.DOUBLE_LOAD, Follow.of(stage, sim, 8 * HOUR).out(false), List.of());
+        });
+    }
+
+    /** The greatest fire with the pump stopped: what vent and relief valve have to pass. */
+    Drill reliefFails() {
+        Simulation sim = Stage.stopPump(stage.greatestFire());
+        List<Drill.Guard> guards = new ArrayList<>();
+        Watch with = Follow.of(stage, sim, 6 * HOUR).out(false);
+        return told(Fault.RELIEF_FAILS, with, guards);
+    }
+
+    Drill backdraft() {
+        Site site = new Site(
+                rig.place().latitude(),
+                rig.place().longitude(),
+                rig.place().utcOffset(),
+                rig.place().altitude());
+        Weather mild = Weather.day(
+                new DayRange(WARM - 1, WARM + 3), 0, 0, site, LocalDate.of(2023, 5, 1), Compiler.surfaces(rig));
+        Simulation sim = stage.fork(stage.unfed(), mild);
+        Plant plant = sim.plant();
+        sim.intervene(y -> {
+            y[Plant.state(plant.raw())] = 0;
+            y[Plant.state(plant.fuelWater())] = 0;
+            y[Plant.state(plant.volatiles())] = 0;
+            y[Plant.state(plant.carbon())] = Math.max(COALS, y[Plant.state(plant.carbon())]);
+            for (int piece : plant.chimney()) y[Plant.state(piece)] = WARM - 2;
+            y[Plant.state(plant.body())] = Math.min(y[Plant.state(plant.body())], WARM + 30);
+        });
+        return told(Fault.BACKDRAFT, Follow.of(stage, sim, HOUR).out(true), List.of());
+    }
+
+    private Drill told(Fault fault, Watch w, List<Drill.Guard> guards) {
+        return new Telling(rig, fault, w, stage.start(), guards).drill();
+    }
+}

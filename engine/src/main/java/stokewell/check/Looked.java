@@ -1,0 +1,57 @@
+package stokewell.check;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.UnaryOperator;
+import stokewell.rig.Rig;
+import stokewell.run.Given;
+import stokewell.run.Night;
+import stokewell.run.NightRun;
+import stokewell.run.Simulation;
+import stokewell.weather.Weather;
+
+/**
+ * A night, and what was found on its rig beside it: the rules, and the few drills that can forbid a fire. Quick enough to go
+ * with every night; what every fault does is for {@link Drills} and a whole {@link Check}.
+ */
+public record Looked(Night night, Check check) {
+
+    private static final double DAY = 86400;
+
+    /**
+     * Runs the night and looks at the rig on another thread meanwhile.
+     *
+     * @param timed may note how long the night itself took, the moment that it is done
+     */
+    public static Looked run(Rig rig, Weather weather, NightRun.Ask ask, Given given, UnaryOperator<Night> timed) {
+        Simulation settled = NightRun.settled(rig, weather, ask);
+        Simulation.Moment start = settled.moment();
+        NightRun.Ask day = day(weather, ask, start.time());
+        CompletableFuture<List<Drill>> drills = CompletableFuture.supplyAsync(
+                () -> Drills.run(rig, weather, day, Drills.deciding(rig), start).drills());
+        Night night = timed.apply(NightRun.run(weather, ask, given, settled));
+        return new Looked(night, Check.of(rig, night, joined(drills)));
+    }
+
+    /** The day whose worst moment the drills look for: from the night's start, as far as the weather reaches. */
+    private static NightRun.Ask day(Weather weather, NightRun.Ask ask, double from) {
+        boolean whole = weather.covers(from, from + DAY);
+        return new NightRun.Ask(
+                ask.from(),
+                whole ? ask.from().plusDays(1) : ask.until(),
+                ask.hour(),
+                ask.evening(),
+                ask.limit(),
+                ask.step(),
+                ask.tolerance());
+    }
+
+    private static <T> T joined(CompletableFuture<T> other) {
+        try {
+            return other.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException plain ? plain : e;
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package stokewell.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import stokewell.rig.Rig;
+import stokewell.rig.Rigs;
+import stokewell.rig.Safety;
+
+/** A drill and the check never say different things of one rig, and a few drills are enough to see every stop. */
+class SeverityTest {
+
+    private static Rig closed() {
+        return Sound.safe(Sound.pumped(), "vessel", new Safety.Vessel(0.12, 75000, 100000));
+    }
+
+    private static List<Rig> rigs() {
+        Rig bare = Sound.safe(Sound.pumped(), "relief", null);
+        var header = Sound.pumped().loop().header();
+        return List.of(
+                Sound.pumped(),
+                Rigs.pumped(),
+                Sound.thermosiphon(),
+                Rigs.thermosiphon(),
+                Sound.safe(Sound.pumped(), "valveToOpen", true),
+                Sound.safe(Sound.pumped(), "valveToOpen", null),
+                bare,
+                Sound.vent(bare, "warm", false),
+                Sound.loop(bare, "header", Sound.with(header, "vent", 0.004)),
+                Sound.around(Sound.pumped(), "coldAndFull", 30 * 86400.0),
+                Sound.around(Sound.thermosiphon(), "coldAndFull", 30 * 86400.0),
+                closed(),
+                Sound.safe(closed(), "relief", null),
+                Sound.relief(closed(), "rated", 1000.0));
+    }
+
+    private static Set<String> stops(Check check) {
+        return check.at(Level.STOP).stream().map(Finding::id).collect(Collectors.toSet());
+    }
+
+    @Test
+    void theCheckIsAtLeastAsBadAsEveryDrillAndFewDrillsFindEveryStop() {
+        int stopped = 0;
+        for (Rig rig : rigs()) {
+            Drills.Outcome all = Sound.run(rig, EnumSet.allOf(Fault.class));
+            Check check = Check.of(rig, all.day(), all.drills());
+            for (Drill d : all.drills()) {
+                if (d.level() == Level.STOP)
+                    assertThat(check.stops())
+                            .as(d.fault() + " of " + rig.safety())
+                            .isTrue();
+                if (d.level() != Level.MEND) continue;
+                assertThat(check.worst()).isLessThanOrEqualTo(Level.MEND);
+                boolean said = check.findings().stream()
+                        .anyMatch(f -> f.level().asBadAs(Level.MEND)
+                                && (f.id().startsWith("drill.")
+                                        || List.of(Severity.answers(d.fault())).contains(f.id())));
+                assertThat(said).as(d.fault() + " is told by the check").isTrue();
+            }
+            Check quick =
+                    Check.of(rig, all.day(), all.only(Drills.deciding(rig)).drills());
+            assertThat(quick.stops()).as(rig.safety().toString()).isEqualTo(check.stops());
+            assertThat(stops(check)).containsAll(stops(quick));
+            if (check.stops()) stopped++;
+        }
+        // the list holds rigs that must not be lit, and rigs that may
+        assertThat(stopped).isBetween(6, rigs().size() - 4);
+    }
+
+    @Test
+    void whatNobodyHasSaidIsAskedAndNeitherFineNorAStop() {
+        Rig unsaid = Sound.safe(Sound.thermosiphon(), "valveToOpen", null);
+        Drills.Outcome o = Sound.run(unsaid, EnumSet.of(Fault.VALVE_SHUT));
+        Drill d = o.of(Fault.VALVE_SHUT);
+        assertThat(d.level()).isNotIn(Level.STOP, Level.FINE);
+        Check check = Check.of(unsaid, o.day(), o.drills());
+        assertThat(check.of("vent.valve").level()).isEqualTo(Level.MIND);
+        assertThat(check.stops()).isFalse();
+    }
+}
