@@ -489,9 +489,7 @@ public final class Compiler {
         return made;
     }
 
-    /** Joins a pump or fan to its switches; what has neither goes by itself and is no one's to drive. */
     private void drive(String name, Circuit circuit, Gated blown, double watts) {
-        if (blown == null && !circuit.hasPump()) return;
         Supply motor = new Supply(wiring.account("electricity"), new int[] {room.air}, new double[] {1});
         wiring.add(motor);
         List<Latch> allow = new ArrayList<>();

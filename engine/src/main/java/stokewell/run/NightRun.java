@@ -207,6 +207,7 @@ public final class NightRun {
         }
         List<Night.Drive> drives = new ArrayList<>();
         for (int i = 0; i < plant.driven().size(); i++) {
+            if (!plant.driven().get(i).moved()) continue;
             drives.add(new Night.Drive(plant.driven().get(i).name(), sim.starts(i), sim.runSeconds(i) / 3600));
         }
         List<Event> events = new ArrayList<>(sim.events());

@@ -85,6 +85,7 @@ public final class SeasonRun {
         Plant plant = sim.plant();
         List<Night.Drive> drives = new ArrayList<>();
         for (int i = 0; i < plant.driven().size(); i++) {
+            if (!plant.driven().get(i).moved()) continue;
             drives.add(new Night.Drive(plant.driven().get(i).name(), sim.starts(i), sim.runSeconds(i) / 3600));
         }
         return new Season(
