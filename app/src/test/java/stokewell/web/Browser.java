@@ -216,7 +216,11 @@ final class Browser implements AutoCloseable {
     }
 
     void control(String letter) {
-        new Actions(driver).keyDown(Keys.CONTROL).sendKeys(letter).keyUp(Keys.CONTROL).perform();
+        new Actions(driver)
+                .keyDown(Keys.CONTROL)
+                .sendKeys(letter)
+                .keyUp(Keys.CONTROL)
+                .perform();
     }
 
     Object js(String script) {
