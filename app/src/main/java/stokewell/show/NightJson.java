@@ -77,7 +77,7 @@ public final class NightJson {
         json.open("wood").number("kg", night.wood(), 3);
         json.number("volume", facts.stack().count(night.wood(), facts.stackedDensity()), 5);
         json.text("unit", facts.stack().word).count("loads", night.loads()).shut();
-        json.number("waterShare", night.waterShare(), 5);
+        json.number("waterShare", night.waterShare(), 5).number("flueBelowDewShare", night.flueBelowDew(), 5);
     }
 
     private static void charge(Keyed json, Night night) {

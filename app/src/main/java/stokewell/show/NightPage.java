@@ -151,6 +151,9 @@ public final class NightPage {
         for (Event e : night.events()) {
             String what = null;
             if (e instanceof Event.Loaded l) what = "load of " + as.mass(l.mass(), 1);
+            else if (e instanceof Event.RoomWarm r) what = "load left out, room " + as.temperature(r.room(), 1);
+            else if (e instanceof Event.RakedOut r) what = "dead wet bed of " + as.mass(r.mass(), 1) + " raked out";
+            else if (e instanceof Event.ToppedUp f) what = "header filled with " + as.water(f.mass());
             else if (e instanceof Event.Skipped s) what = "load left out, store top " + as.hot(s.storeTop());
             else if (e instanceof Event.BoilingBegan b) what = "water begins to BOIL, " + b.where();
             if (what != null) rows.add(new String[] {what, Clock.dayAndHour(night.at(e.time()))});

@@ -112,6 +112,7 @@ public final class SeasonCard {
         }
         String lost = NightFacts.waterLost(season.steam(), season.evaporated(), as);
         if (!lost.isEmpty()) out.line("water lost", lost);
+        if (season.toppedUp() > 0.5) out.line("header filled, Saturdays", as.water(season.toppedUp()) + " in all");
         out.line("wood", NightFacts.wood(season.wood(), season.loads(), facts, as));
         double degreeDays = degreeDays(season);
         if (degreeDays > 1) out.line("wood per degree day", perDegreeDay(season, as));

@@ -31,7 +31,7 @@ public final class SeasonJson {
             String where = season.boil().where();
             json.text("boilMarginWhere", where == null || where.isEmpty() ? null : where);
             json.number("boilingMinutes", season.boilingMinutes(), 3).number("steamKg", season.steam(), 4);
-            json.number("evaporatedKg", season.evaporated(), 4);
+            json.number("evaporatedKg", season.evaporated(), 4).number("toppedUpKg", season.toppedUp(), 4);
             json.open("wood").number("kg", season.wood(), 3);
             json.number("volume", facts.stack().count(season.wood(), facts.stackedDensity()), 5);
             json.text("unit", facts.stack().word).count("loads", season.loads()).shut();

@@ -7,8 +7,6 @@ import static stokewell.cli.Shell.night;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,11 +34,9 @@ class JobsTest {
         return night.get("morning").get("storeMeanC").asDouble();
     }
 
-    /** Percent of the burning with the flue below the dew point, as the cautions tell it; 0 where they say nothing. */
+    /** Percent of the burning with the flue's top below the dew point of its gas. */
     private static double tar(JsonNode night) {
-        Matcher told = Pattern.compile("dew point for (\\d+) %")
-                .matcher(night.get("cautions").toString());
-        return told.find() ? Double.parseDouble(told.group(1)) : 0;
+        return 100 * night.get("flueBelowDewShare").asDouble();
     }
 
     private static JsonNode gannet(double store) {
@@ -121,33 +117,47 @@ class JobsTest {
         assertThat(3.2 * 4).isGreaterThan(0.2 * WATER * 50);
         assertThat(night.get("charge").get("spareKWh").asDouble()).isNegative();
         assertThat(night.get("charge").get("lastSafeLoad").asString()).isLessThan("2025-01-15T21:00");
-        assertThat(night.get("cautions").get(0).asString()).contains("boil");
+        assertThat(night.get("cautions").get(0).asString()).containsIgnoringCase("boil");
     }
 
-    private static double intoFloor(Path csv, String base) throws Exception {
+    /** Means over the day: heat into the floor, W; bottom of the store and room, C. */
+    private static double[] intoFloor(Path csv, String base) throws Exception {
         night("weir-mill", "--csv=" + csv, "--set=store.base=" + base);
         List<String> lines = Files.readAllLines(csv);
-        int column = List.of(lines.get(0).split(",")).indexOf("power store to floor [kW]");
-        return lines.stream()
-                .skip(1)
-                .mapToDouble(l -> 1000 * Double.parseDouble(l.split(",", -1)[column]))
-                .average()
-                .orElseThrow();
+        List<String> head = List.of(lines.get(0).split(","));
+        double[] means = new double[3];
+        String[] wanted = {"power store to floor [kW]", "store 8 [C]", "room [C]"};
+        for (int k = 0; k < wanted.length; k++) {
+            int column = head.indexOf(wanted[k]);
+            means[k] = lines.stream()
+                    .skip(1)
+                    .mapToDouble(l -> Double.parseDouble(l.split(",", -1)[column]))
+                    .average()
+                    .orElseThrow();
+        }
+        means[0] *= 1000;
+        return means;
     }
 
-    /** A square store of 1.6 m, kept near 78 C on bare concrete over soil at 8 C: is a board under it worth lifting it? */
+    /** A square store of 1.6 m, kept near 79 C on bare concrete over soil at 8 C: is a board under it worth lifting it? */
     @Test
     void aBoardUnderTheStoreSavesMostOfWhatTheFloorTakes(@TempDir Path folder) throws Exception {
         Path csv = folder.resolve("t.csv");
-        double bare = intoFloor(csv, "0 mm");
-        double board = intoFloor(csv, "100 mm XPS");
+        double[] bare = intoFloor(csv, "0 mm");
+        double[] board = intoFloor(csv, "100 mm XPS");
         double area = 1.6 * 1.6;
         // 100 mm board: U about 0.27 W/m2.K
-        assertThat(board).isCloseTo(area * 0.27 * (78 - 8), Percentage.withPercentage(25));
-        // bare: at least the trade's 0.8 W/m2.K; at most a plate on endless clay, 2.3 a k, and as much again
-        // sideways through the slab to the room, which is warmer than the soil
-        assertThat(bare).isBetween(area * 0.8 * 70, 2 * 2.3 * 1.6 * 1.5 * 70);
-        assertThat(bare - board).isGreaterThan(140);
+        assertThat(board[0]).isCloseTo(area * 0.27 * (board[1] - 8), Percentage.withPercentage(12));
+        // bare, by the heat equation on a grid for a plate of this area on 100 mm of concrete on clay
+        // (PlateOnFloorTest):
+        // 9.5 W for each kelvin over the room, most of which comes up again as a warm floor, and 1.8 W for each kelvin
+        // of the
+        // room over the soil. The envelope's 190 W are 1.1 W/m2.K into dry soil and nothing sideways
+        double grid = 9.5 * (bare[1] - bare[2]) + 1.8 * (bare[2] - 8);
+        assertThat(bare[0]).isCloseTo(grid, Percentage.withPercentage(10));
+        assertThat(bare[0] - board[0]).isGreaterThan(142);
+        // the same wood warms the room by kelvins more over the bare slab: what the floor takes is not all lost
+        assertThat(bare[2]).isGreaterThan(board[2] + 2);
     }
 
     /** At 2400 m a switch at 95 C is above the boiling point. */
@@ -201,8 +211,8 @@ class JobsTest {
                 "--set=fuel.moisture=18 %"));
         assertThat(asIs).isGreaterThan(90);
         assertThat(slower).isGreaterThanOrEqualTo(asIs);
-        assertThat(warm).isLessThan(asIs - 15);
-        assertThat(mended).isLessThan(warm - 25);
+        assertThat(warm).isLessThan(0.5 * asIs);
+        assertThat(mended).isLessThan(0.5 * warm);
     }
 
     /** The fan dies at dusk with the store at 78 C and six kilograms just laid on. */

@@ -66,7 +66,7 @@ final class FireFaults {
             y[Plant.state(plant.fuelWater())] = 0;
             y[Plant.state(plant.volatiles())] = 0;
             y[Plant.state(plant.carbon())] = Math.max(COALS, y[Plant.state(plant.carbon())]);
-            y[Plant.state(plant.chimney())] = WARM - 2;
+            for (int piece : plant.chimney()) y[Plant.state(piece)] = WARM - 2;
             y[Plant.state(plant.body())] = Math.min(y[Plant.state(plant.body())], WARM + 30);
         });
         return told(Fault.BACKDRAFT, Follow.of(stage, sim, HOUR).out(true), List.of());

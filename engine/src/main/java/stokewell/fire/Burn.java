@@ -1,5 +1,8 @@
 package stokewell.fire;
 
+import stokewell.matter.Ultimate;
+import stokewell.matter.Wood;
+
 /**
  * How a kind of wood burns: heats that sum to the wood's and the time constants of catching, drying, release and burn-out.
  *
@@ -10,6 +13,7 @@ package stokewell.fire;
  * @param heatOfVolatiles  J/kg, net
  * @param heatOfChar       J/kg, net
  * @param airPerHeat       stoichiometric air per heat released, kg/J
+ * @param waterOfVolatiles water that burning a kilogram of volatiles makes, kg/kg: all the wood's hydrogen is in them
  * @param catchTime        for raw wood to heat through, s
  * @param dryingTime       at a firebox gas near 800 K, s
  * @param volatileTime     to release volatiles at full air, s
@@ -23,42 +27,40 @@ public record Burn(
         double heatOfVolatiles,
         double heatOfChar,
         double airPerHeat,
+        double waterOfVolatiles,
         double catchTime,
         double dryingTime,
         double volatileTime,
         double charTime) {
 
     /** Latent heat counted for fuel water, J/kg, at 25 °C as heating values are: ISO 18125. */
-    public static final double LATENT = 2.443e6;
-
-    /** Least excess-air ratio at which a fire in a stove still burns: common practice, no source. */
-    public static final double LEAST_EXCESS = 1.25;
-
-    /** Char left by dry wood, kg/kg: common practice, no source (0.18 to 0.25). */
-    public static final double CHAR_YIELD = 0.22;
-
-    /** Net heat of wood char, J/kg: common practice, 30 to 33 MJ/kg. */
-    public static final double CHAR_HEAT = 31e6;
+    public static final double LATENT = Wood.DRYING_HEAT;
 
     /**
-     * A burn of wood of this dry net heat.
-     *
-     * @param dryNetHeat        J/kg of dry wood
-     * @param moisture          water over all the wood
-     * @param stoichiometricAir kg of air per kg of dry wood
-     * @param pace              1 for splits; below for thin offcuts, above for rounds
+     * Least excess-air ratio at which a fire in a room stove burns, for not all its air meets the gas: 1.6 leaves 12.7 %
+     * carbon dioxide in the dry gas, the upper end of what such stoves show. Common practice, no source: 1.5 to 3.
      */
-    public static Burn of(double dryNetHeat, double moisture, double stoichiometricAir, double pace) {
+    public static final double LEAST_EXCESS = 1.6;
+
+    /**
+     * A burn of wood.
+     *
+     * @param wood     gives the dry net heat
+     * @param made     what it is made of
+     * @param moisture water over all the wood
+     * @param pace     1 for splits; below for thin offcuts, above for rounds
+     */
+    public static Burn of(Wood wood, Ultimate made, double moisture, double pace) {
         double dry = 1 - moisture;
-        double volatiles = (dryNetHeat - CHAR_YIELD * CHAR_HEAT) / (1 - CHAR_YIELD);
         return new Burn(
-                dryNetHeat * dry - LATENT * moisture,
+                wood.netHeat(moisture),
                 moisture,
-                dry * (1 - CHAR_YIELD),
-                dry * CHAR_YIELD,
-                volatiles,
-                CHAR_HEAT,
-                stoichiometricAir / dryNetHeat,
+                dry * (1 - Wood.CHAR_SHARE),
+                dry * Wood.CHAR_SHARE,
+                wood.volatileHeat(Wood.CHAR_SHARE),
+                Wood.CHAR_HEAT,
+                made.stoichiometricAir() / wood.netHeatDry(),
+                made.waterOfHydrogen() / (1 - Wood.CHAR_SHARE),
                 300 * pace,
                 900 * pace,
                 1500 * pace,

@@ -12,10 +12,10 @@ import stokewell.balance.Wiring;
  * <ul>
  *   <li>raw wood passes on to water, volatiles and char with the time it takes to catch;
  *   <li>volatiles go as they dry, char as the air blows, both no faster than the air supply burns at the least excess air;
- *       what starved or cool fire leaves unburnt goes up as smoke;
- *   <li>water leaves as fast as the gas is hot enough to dry it: a cold firebox dries nothing;
+ *       what starved or cool fire leaves unburnt goes up as smoke ({@link Bed});
+ *   <li>water leaves with the wood that burns, which must dry first, and from all the bed as the gas is hot enough to dry it;
  *   <li>well-stirred firebox: heat released and air in = radiation and convection to every surface + gas out;
- *   <li>gas cools along the body's flue pass, the connector and the chimney (ε-NTU, heat transfer rising with flow);
+ *   <li>gas cools along the body's flue pass, the connector and the chimney piece by piece ({@link Stack});
  *   <li>draft = hydrostatic difference of the gas column; the inlet's and the flue's resistance set the air flow.
  * </ul>
  *
@@ -28,20 +28,34 @@ import stokewell.balance.Wiring;
  */
 public final class Fire implements Part {
 
-    private static final double SIGMA = 5.670374e-8;
+    static final double SIGMA = 5.670374e-8;
     /** Bed mass at which half of its full radiating face is there, kg. */
     private static final double HALF_BED = 0.4;
     /** Radiation is that of no colder gas than this, K: the fourth power would have a second, negative answer. */
-    private static final double COLDEST = 150;
+    static final double COLDEST = 150;
     /** In which the gas in a flue is renewed, s: 0.1 m3 at 0.01 kg/s and 0.6 kg/m3 is 6 s. Common practice, no source. */
     private static final double RENEWAL = 6;
     /** Smooths the square root of draft through zero, Pa. */
     private static final double DRAFT_BLUR = 0.3;
+    /** No inlet shuts tighter than this share of it: the draft would else have nothing to stand on. */
+    private static final double TIGHTEST = 2e-3;
+    /** Gas that moves when nothing burns and nothing draws, kg/s. */
+    private static final double BREATH = 1e-5;
+
+    private static final double WATER_MOLAR = 18.015e-3;
+    /** Molar mass of wood's dry flue gas, kg/mol: 10 % carbon dioxide for oxygen lifts air's 28.96 g to 30.1 g. */
+    private static final double DRY_MOLAR = 30.1e-3;
+    /** Water in the air that a stove draws in winter, kg/kg: outdoor air near freezing. Common practice, no source. */
+    private static final double HUMIDITY = 0.004;
 
     /** A surface that the fire heats: its row, area m2, grey-exchange emissivity, convection W/(m2 K), soot m2 K/W. */
     public record Surface(int node, double area, double emissivity, double convection, double soot, int meter) {}
 
-    /** Numbers of columns and rows that the fire joins. */
+    /**
+     * Numbers of columns and rows that the fire joins.
+     *
+     * @param chimney its pieces from below
+     */
     public record Places(
             int raw,
             int water,
@@ -50,7 +64,7 @@ public final class Fire implements Part {
             int gas,
             int air,
             int body,
-            int chimney,
+            int[] chimney,
             int room,
             int contents,
             int outdoors,
@@ -84,7 +98,8 @@ public final class Fire implements Part {
     private final Sizes size;
     private final Burn burn;
     private final Gas gas;
-    private final double nominalAir;
+    private final Bed bed;
+    private final Stack stack;
 
     // air setting: either a number or a thermostatic damper on the body
     private double open;
@@ -93,18 +108,19 @@ public final class Fire implements Part {
     private double damperBand;
     private double damperLeast;
 
-    // columns of the local gradient
-    private static final int W = 0;
-    private static final int V = 1;
-    private static final int C = 2;
-    private static final int G = 3;
-    private static final int A = 4;
+    // columns of the local gradient: the bed's five, then these, the chimney's pieces and the surfaces
+    private static final int W = Bed.WATER;
+    private static final int V = Bed.VOLATILES;
+    private static final int C = Bed.CHAR;
+    private static final int G = Bed.GAS;
+    private static final int A = Bed.AIR;
     private static final int B = 5;
-    private static final int H = 6;
-    private static final int R = 7;
+    private static final int R = 6;
+    private static final int K = 7;
     private static final int O = 8;
-    private static final int FIRST = 9;
+    private static final int H = 9;
 
+    private final int first;
     private final int[] columns;
     private final int k;
     private final int[] slotWater;
@@ -113,7 +129,7 @@ public final class Fire implements Part {
     private final int[] slotGas;
     private final int[] slotAir;
     private final int[] slotBody;
-    private final int[] slotChimney;
+    private final int[][] slotChimney;
     private final int[] slotRoom;
     private final int[] slotContents;
     private final int[] slotFlue;
@@ -128,34 +144,11 @@ public final class Fire implements Part {
     private final int carbonRaw;
 
     // values at x, filled by evaluate()
-    private double psi;
-    private double gWind;
-    private double dgWind;
-    private double rv0;
-    private double rc0;
-    private double starve;
-    private double phi;
-    private double dphi;
-    private double rv;
-    private double rc;
-    private double rw;
-    private double release;
-    private double cold;
-    private double smokeShare;
     private double gasFlow;
-    private double bed;
+    private double lying;
     private double glow;
     private double enthalpyGas;
     private double enthalpyRoom;
-    private double collar;
-    private double afterConnector;
-    private double top;
-    private double e1;
-    private double e2;
-    private double e3;
-    private double n1;
-    private double n2;
-    private double n3;
     private double meanGas;
     private double draft;
     private double draftPlus;
@@ -164,16 +157,12 @@ public final class Fire implements Part {
     private double opening;
 
     // gradients
-    private final double[] dRv;
-    private final double[] dRc;
-    private final double[] dRw;
-    private final double[] dRelease;
-    private final double[] dSmoke;
     private final double[] dFlow;
     private final double[] dCollar;
     private final double[] dAfter;
-    private final double[] dTop;
+    private final double[][] dLeaves;
     private final double[] dMean;
+    private final double[] dDraft;
     private final double[] row;
     private final double[] gasRow;
 
@@ -184,8 +173,11 @@ public final class Fire implements Part {
         this.burn = burn;
         this.gas = gas;
         // air that a 12 Pa draft pulls through the wide-open inlet: the scale of "full air"
-        nominalAir = Math.sqrt(12 / size.inletResistance);
-        k = FIRST + this.surfaces.length;
+        bed = new Bed(burn, Math.sqrt(12 / size.inletResistance));
+        int pieces = at.chimney.length;
+        stack = new Stack(gas, size.passArea, size.connectorArea, size.chimneyArea, pieces);
+        first = H + pieces;
+        k = first + this.surfaces.length;
         columns = new int[k];
         columns[W] = at.water;
         columns[V] = at.volatiles;
@@ -193,45 +185,43 @@ public final class Fire implements Part {
         columns[G] = at.gas;
         columns[A] = at.air;
         columns[B] = at.body;
-        columns[H] = at.chimney;
         columns[R] = at.room;
+        columns[K] = at.contents;
         columns[O] = at.outdoors;
-        for (int i = 0; i < this.surfaces.length; i++) columns[FIRST + i] = this.surfaces[i].node;
-        dRv = new double[k];
-        dRc = new double[k];
-        dRw = new double[k];
-        dRelease = new double[k];
-        dSmoke = new double[k];
+        System.arraycopy(at.chimney, 0, columns, H, pieces);
+        for (int i = 0; i < this.surfaces.length; i++) columns[first + i] = this.surfaces[i].node;
         dFlow = new double[k];
         dCollar = new double[k];
         dAfter = new double[k];
-        dTop = new double[k];
+        dLeaves = new double[pieces][k];
         dMean = new double[k];
+        dDraft = new double[k];
         row = new double[k];
         gasRow = new double[k];
 
         int[] fuel = {W, V, C, G, A};
-        slotWater = slotsOf(wiring, at.water, new int[] {W, G});
+        int[] smoke = {W, V, C, G, A, B, R, K};
+        slotWater = slotsOf(wiring, at.water, fuel);
         slotVolatiles = slotsOf(wiring, at.volatiles, fuel);
         slotCarbon = slotsOf(wiring, at.carbon, fuel);
-        int[] furnace = new int[6 + this.surfaces.length];
-        System.arraycopy(fuel, 0, furnace, 0, 5);
+        int[] furnace = java.util.Arrays.copyOf(fuel, 6 + this.surfaces.length);
         furnace[5] = R;
-        for (int i = 0; i < this.surfaces.length; i++) furnace[6 + i] = FIRST + i;
+        for (int i = 0; i < this.surfaces.length; i++) furnace[6 + i] = first + i;
         slotGas = slotsOf(wiring, at.gas, furnace);
-        slotAir = slotsOf(wiring, at.air, new int[] {W, V, C, G, A, B, H, R, O});
-        slotBody = slotsOf(wiring, at.body, new int[] {W, V, C, G, A, B});
-        slotChimney = slotsOf(wiring, at.chimney, new int[] {W, V, C, G, A, B, H, R});
-        slotRoom = slotsOf(wiring, at.room, new int[] {W, V, C, G, A, B, R});
-        slotContents = slotsOf(wiring, at.contents, new int[] {W, V, C, G, A, B, R});
-        slotFlue = slotsOf(wiring, at.flueAccount, new int[] {W, V, C, G, A, B, H, R});
+        slotAir = slotsOf(wiring, at.air, upTo(pieces, W, V, C, G, A, B, R, K, O));
+        slotBody = slotsOf(wiring, at.body, W, V, C, G, A, B);
+        slotChimney = new int[pieces][];
+        for (int i = 0; i < pieces; i++) slotChimney[i] = slotsOf(wiring, at.chimney[i], upTo(i + 1, smoke));
+        slotRoom = slotsOf(wiring, at.room, smoke);
+        slotContents = slotsOf(wiring, at.contents, smoke);
+        slotFlue = slotsOf(wiring, at.flueAccount, upTo(pieces, smoke));
         slotSmoke = slotsOf(wiring, at.smokeAccount, fuel);
         slotRelease = slotsOf(wiring, at.releaseMeter, fuel);
-        slotFuelSteam = slotsOf(wiring, at.steamFromFuelMeter, new int[] {W, G});
+        slotFuelSteam = slotsOf(wiring, at.steamFromFuelMeter, fuel);
         slotSurface = new int[this.surfaces.length][];
         slotMeter = new int[this.surfaces.length][];
         for (int i = 0; i < this.surfaces.length; i++) {
-            int[] on = {V, C, G, FIRST + i};
+            int[] on = {V, C, G, first + i};
             slotSurface[i] = slotsOf(wiring, this.surfaces[i].node, on);
             if (this.surfaces[i].meter >= 0) slotMeter[i] = slotsOf(wiring, this.surfaces[i].meter, on);
         }
@@ -241,8 +231,15 @@ public final class Fire implements Part {
         carbonRaw = wiring.slot(at.carbon, at.raw);
     }
 
+    /** These columns and the chimney's pieces up to one. */
+    private static int[] upTo(int pieces, int... used) {
+        int[] all = java.util.Arrays.copyOf(used, used.length + pieces);
+        for (int i = 0; i < pieces; i++) all[used.length + i] = H + i;
+        return all;
+    }
+
     /** Pairs of local column and slot of one row, for the columns that play a part in it. */
-    private int[] slotsOf(Wiring wiring, int rowNumber, int[] used) {
+    private int[] slotsOf(Wiring wiring, int rowNumber, int... used) {
         int[] slots = new int[2 * used.length];
         for (int i = 0; i < used.length; i++) {
             slots[2 * i] = used[i];
@@ -303,13 +300,13 @@ public final class Fire implements Part {
     /** Flue gas temperature at the collar, K, at x. */
     public double collar(double[] x) {
         evaluate(x);
-        return collar;
+        return stack.collar;
     }
 
     /** Flue gas temperature at the chimney's top, K, at x. */
     public double top(double[] x) {
         evaluate(x);
-        return top;
+        return stack.top();
     }
 
     /** Draft of the chimney, Pa, at x. */
@@ -321,69 +318,39 @@ public final class Fire implements Part {
     /** Excess-air ratio at x: air in over what the burning needs; infinite with no fire. */
     public double excessAir(double[] x) {
         evaluate(x);
-        return x[at.air] / (burn.airPerHeat() * (release + 1e-9));
+        return x[at.air] / (burn.airPerHeat() * (bed.release + 1e-9));
     }
 
-    private double clamped(double value) {
-        return value > 0 ? value : 0;
+    /** Volume share of water vapour in the flue gas at x: of the wood, of its hydrogen, of the air. */
+    public double vapour(double[] x) {
+        evaluate(x);
+        double air = Bed.clamped(x[at.air]);
+        double made = bed.rv * burn.waterOfVolatiles();
+        double water = (bed.rw + made + HUMIDITY * air) / WATER_MOLAR;
+        double dry = (air + bed.rv + bed.rc - made + BREATH) / DRY_MOLAR;
+        return water / (water + dry);
     }
 
     private void evaluate(double[] x) {
-        double w = clamped(x[at.water]);
-        double v = clamped(x[at.volatiles]);
-        double c = clamped(x[at.carbon]);
         double tg = x[at.gas];
-        double air = clamped(x[at.air]);
-        double body = x[at.body];
-        double room = x[at.room];
-        double chimney = x[at.chimney];
-
-        double dry = v + c + 0.05;
-        psi = dry / (dry + 4 * w);
-        double s = air / nominalAir;
-        gWind = 1.4 * s / (s + 0.4);
-        dgWind = 0.56 / ((s + 0.4) * (s + 0.4)) / nominalAir;
-        rv0 = psi * v / burn.volatileTime() * (0.4 + 0.6 * gWind);
-        rc0 = c / burn.charTime() * (0.1 + 0.9 * gWind);
-        double demand =
-                burn.airPerHeat() * Burn.LEAST_EXCESS * (rv0 * burn.heatOfVolatiles() + rc0 * burn.heatOfChar());
-        starve = air / (demand + 1e-7);
-        double x2 = starve * starve;
-        double u = 1 + x2 * x2;
-        double fourth = Math.sqrt(Math.sqrt(u));
-        phi = starve / fourth;
-        dphi = 1 / (u * fourth);
-        rv = phi * rv0;
-        rc = phi * rc0;
-        release = rv * burn.heatOfVolatiles() + rc * burn.heatOfChar();
-        double z = Math.max(tg, COLDEST) / 700;
-        z *= z;
-        z *= z;
-        cold = 1 / (1 + z);
-        smokeShare = 0.25 * (1 - phi) + 0.2 * cold;
-        double hot = (tg - 373) / 500;
-        rw = hot > 0 ? w / burn.dryingTime() * hot * hot / (hot + 0.2) : 0;
-        gasFlow = air + rv + rc + rw + 1e-5;
-        bed = v + c;
-        glow = bed / (bed + HALF_BED);
+        double air = Bed.clamped(x[at.air]);
+        bed.at(x[at.water], x[at.volatiles], x[at.carbon], tg, x[at.air]);
+        gasFlow = air + bed.rv + bed.rc + bed.rw + BREATH;
+        lying = Bed.clamped(x[at.volatiles]) + Bed.clamped(x[at.carbon]);
+        glow = lying / (lying + HALF_BED);
         enthalpyGas = gas.enthalpy(tg);
-        enthalpyRoom = gas.enthalpy(room);
-
-        double cp = gas.passHeat();
-        n1 = size.passArea * (6 + 900 * gasFlow) / (gasFlow * cp);
-        e1 = Math.exp(-n1);
-        collar = body + (tg - body) * e1;
-        n2 = size.connectorArea * (2.5 + 350 * gasFlow) / (gasFlow * cp);
-        e2 = Math.exp(-n2);
-        afterConnector = room + (collar - room) * e2;
-        n3 = size.chimneyArea * (4 + 700 * gasFlow) / (gasFlow * cp);
-        e3 = Math.exp(-n3);
-        top = chimney + (afterConnector - chimney) * e3;
-        meanGas = chimney + (afterConnector - chimney) * (1 - e3) / n3;
-        draft = size.draftFactor * (1 / x[at.outdoors] - 1 / meanGas);
-        double root = Math.sqrt(draft * draft + DRAFT_BLUR * DRAFT_BLUR);
-        draftPlus = 0.5 * (draft + root);
-        opening = openingAt(body);
+        enthalpyRoom = gas.enthalpy(x[at.room]);
+        stack.at(tg, gasFlow, x[at.body], x[at.room], x[at.contents], x, at.chimney);
+        meanGas = 0;
+        double lightness = 0;
+        for (double mean : stack.mean) {
+            meanGas += mean;
+            lightness += 1 / mean;
+        }
+        meanGas /= stack.pieces;
+        draft = size.draftFactor * (1 / x[at.outdoors] - lightness / stack.pieces);
+        draftPlus = 0.5 * (draft + Math.sqrt(draft * draft + DRAFT_BLUR * DRAFT_BLUR));
+        opening = openingAt(x[at.body]);
         resistance = size.inletResistance / (opening * opening) + size.flueResistance * meanGas;
         pull = Math.sqrt(draftPlus / resistance);
     }
@@ -394,14 +361,16 @@ public final class Fire implements Part {
             double u = 4 * (body - damperSetpoint) / damperBand;
             share = damperLeast + (1 - damperLeast) * 0.5 * (1 - u / Math.sqrt(1 + u * u));
         }
-        return size.inletLeak + (1 - size.inletLeak) * share;
+        double leak = Math.max(TIGHTEST, size.inletLeak);
+        return leak + (1 - leak) * share;
     }
 
     private double openingSlope(double body) {
         if (!damper) return 0;
         double u = 4 * (body - damperSetpoint) / damperBand;
         double r = 1 + u * u;
-        return -(1 - size.inletLeak) * (1 - damperLeast) * 0.5 / (r * Math.sqrt(r)) * 4 / damperBand;
+        double leak = Math.max(TIGHTEST, size.inletLeak);
+        return -(1 - leak) * (1 - damperLeast) * 0.5 / (r * Math.sqrt(r)) * 4 / damperBand;
     }
 
     private double surfaceCoefficient(Surface s, double gasNow, double t) {
@@ -414,12 +383,12 @@ public final class Fire implements Part {
         evaluate(x);
         double caught = x[at.raw] / burn.catchTime();
         p[at.raw] -= caught;
-        p[at.water] += burn.moisture() * caught - rw;
-        p[at.volatiles] += burn.volatileShare() * caught - rv;
-        p[at.carbon] += burn.charShare() * caught - rc;
+        p[at.water] += burn.moisture() * caught - bed.rw;
+        p[at.volatiles] += burn.volatileShare() * caught - bed.rv;
+        p[at.carbon] += burn.charShare() * caught - bed.rc;
 
-        double smoke = smokeShare * release;
-        double balance = release - smoke - rw * Burn.LATENT - gasFlow * (enthalpyGas - enthalpyRoom);
+        double smoke = bed.smokeShare * bed.release;
+        double balance = bed.release - smoke - bed.rw * Burn.LATENT - gasFlow * (enthalpyGas - enthalpyRoom);
         double tg = x[at.gas];
         for (Surface s : surfaces) {
             double t = x[s.node];
@@ -430,18 +399,23 @@ public final class Fire implements Part {
             if (s.meter >= 0) p[s.meter] += q;
         }
         p[at.gas] += balance;
-        double hCollar = gas.enthalpy(collar);
-        double hAfter = gas.enthalpy(afterConnector);
-        double hTop = gas.enthalpy(top);
-        p[at.body] += gasFlow * (enthalpyGas - hCollar);
-        double connector = gasFlow * (hCollar - hAfter);
-        p[at.room] += 0.4 * connector;
-        p[at.contents] += 0.6 * connector;
-        p[at.chimney] += gasFlow * (hAfter - hTop);
-        p[at.flueAccount] += gasFlow * (hTop - enthalpyRoom);
+        double before = gas.enthalpy(stack.collar);
+        p[at.body] += gasFlow * (enthalpyGas - before);
+        double after = gas.enthalpy(stack.afterConnector);
+        double connector = gasFlow * (before - after);
+        double across = stack.across * (x[at.contents] - x[at.room]);
+        p[at.room] += Stack.TO_AIR * connector + across;
+        p[at.contents] += (1 - Stack.TO_AIR) * connector - across;
+        before = after;
+        for (int i = 0; i < stack.pieces; i++) {
+            after = gas.enthalpy(stack.leaves[i]);
+            p[at.chimney[i]] += gasFlow * (before - after);
+            before = after;
+        }
+        p[at.flueAccount] += gasFlow * (before - enthalpyRoom);
         p[at.smokeAccount] += smoke;
-        p[at.releaseMeter] += release;
-        p[at.steamFromFuelMeter] += rw;
+        p[at.releaseMeter] += bed.release;
+        p[at.steamFromFuelMeter] += bed.rw;
         p[at.air] += (pull - x[at.air]) / RENEWAL;
     }
 
@@ -455,21 +429,25 @@ public final class Fire implements Part {
         v[waterRaw] += burn.moisture() * caught;
         v[volatilesRaw] += burn.volatileShare() * caught;
         v[carbonRaw] += burn.charShare() * caught;
-        scatter(v, slotWater, dRw, -1);
-        scatter(v, slotVolatiles, dRv, -1);
-        scatter(v, slotCarbon, dRc, -1);
-        scatter(v, slotSmoke, dSmoke, 1);
-        scatter(v, slotRelease, dRelease, 1);
-        scatter(v, slotFuelSteam, dRw, 1);
+        scatter(v, slotWater, bed.dRw, -1);
+        scatter(v, slotVolatiles, bed.dRv, -1);
+        scatter(v, slotCarbon, bed.dRc, -1);
+        scatter(v, slotSmoke, bed.dSmoke, 1);
+        scatter(v, slotRelease, bed.dRelease, 1);
+        scatter(v, slotFuelSteam, bed.dRw, 1);
+        furnaceSlopes(x, v);
+        smokeSlopes(x, v);
+        draftSlopes(x, v);
+    }
 
+    private void furnaceSlopes(double[] x, double[] v) {
         double tg = x[at.gas];
         double lift = enthalpyGas - enthalpyRoom;
-        for (int i = 0; i < k; i++) {
-            gasRow[i] = dRelease[i] - dSmoke[i] - dRw[i] * Burn.LATENT - dFlow[i] * lift;
-        }
+        for (int i = 0; i < k; i++) gasRow[i] = -dFlow[i] * lift;
+        for (int i = 0; i < Bed.COLUMNS; i++) gasRow[i] += bed.dRelease[i] - bed.dSmoke[i] - bed.dRw[i] * Burn.LATENT;
         gasRow[G] -= gasFlow * gas.heat(tg);
         gasRow[R] += gasFlow * gas.heat(x[at.room]);
-        double dGlow = HALF_BED / ((bed + HALF_BED) * (bed + HALF_BED));
+        double dGlow = HALF_BED / ((lying + HALF_BED) * (lying + HALF_BED));
         double dGlowV = x[at.volatiles] > 0 ? dGlow : 0;
         double dGlowC = x[at.carbon] > 0 ? dGlow : 0;
         for (int i = 0; i < surfaces.length; i++) {
@@ -490,140 +468,96 @@ public final class Fire implements Part {
             double dV = perGlow * dGlowV;
             double dC = perGlow * dGlowC;
             gasRow[G] -= dG;
-            gasRow[FIRST + i] -= dT;
+            gasRow[first + i] -= dT;
             gasRow[V] -= dV;
             gasRow[C] -= dC;
             addSurface(v, slotSurface[i], dV, dC, dG, dT);
             if (s.meter >= 0) addSurface(v, slotMeter[i], dV, dC, dG, dT);
         }
         scatter(v, slotGas, gasRow, 1);
+    }
 
-        // body pass
-        double hCollar = gas.enthalpy(collar);
-        double hAfter = gas.enthalpy(afterConnector);
-        double hTop = gas.enthalpy(top);
-        double cCollar = gas.heat(collar);
-        double cAfter = gas.heat(afterConnector);
-        double cTop = gas.heat(top);
-        for (int i = 0; i < k; i++) row[i] = dFlow[i] * (enthalpyGas - hCollar) - gasFlow * cCollar * dCollar[i];
-        row[G] += gasFlow * gas.heat(tg);
+    /** What body, room, chimney and the open air take of the gas. */
+    private void smokeSlopes(double[] x, double[] v) {
+        double before = gas.enthalpy(stack.collar);
+        double cBefore = gas.heat(stack.collar);
+        for (int i = 0; i < k; i++) row[i] = dFlow[i] * (enthalpyGas - before) - gasFlow * cBefore * dCollar[i];
+        row[G] += gasFlow * gas.heat(x[at.gas]);
         scatter(v, slotBody, row, 1);
+
+        double after = gas.enthalpy(stack.afterConnector);
+        double cAfter = gas.heat(stack.afterConnector);
         for (int i = 0; i < k; i++) {
-            row[i] = dFlow[i] * (hCollar - hAfter) + gasFlow * (cCollar * dCollar[i] - cAfter * dAfter[i]);
+            row[i] = dFlow[i] * (before - after) + gasFlow * (cBefore * dCollar[i] - cAfter * dAfter[i]);
         }
-        scatter(v, slotRoom, row, 0.4);
-        scatter(v, slotContents, row, 0.6);
-        for (int i = 0; i < k; i++) {
-            row[i] = dFlow[i] * (hAfter - hTop) + gasFlow * (cAfter * dAfter[i] - cTop * dTop[i]);
+        double warmer = stack.acrossFlow * (x[at.contents] - x[at.room]);
+        for (int i = 0; i < k; i++) gasRow[i] = Stack.TO_AIR * row[i] + warmer * dFlow[i];
+        gasRow[K] += stack.across;
+        gasRow[R] -= stack.across;
+        scatter(v, slotRoom, gasRow, 1);
+        for (int i = 0; i < k; i++) gasRow[i] = row[i] - gasRow[i];
+        scatter(v, slotContents, gasRow, 1);
+
+        double[] dBefore = dAfter;
+        for (int j = 0; j < stack.pieces; j++) {
+            before = after;
+            cBefore = cAfter;
+            after = gas.enthalpy(stack.leaves[j]);
+            cAfter = gas.heat(stack.leaves[j]);
+            for (int i = 0; i < k; i++) {
+                row[i] = dFlow[i] * (before - after) + gasFlow * (cBefore * dBefore[i] - cAfter * dLeaves[j][i]);
+            }
+            scatter(v, slotChimney[j], row, 1);
+            dBefore = dLeaves[j];
         }
-        scatter(v, slotChimney, row, 1);
-        for (int i = 0; i < k; i++) row[i] = dFlow[i] * (hTop - enthalpyRoom) + gasFlow * cTop * dTop[i];
+        for (int i = 0; i < k; i++) row[i] = dFlow[i] * (after - enthalpyRoom) + gasFlow * cAfter * dBefore[i];
         row[R] -= gasFlow * gas.heat(x[at.room]);
         scatter(v, slotFlue, row, 1);
+    }
 
-        // draft
-        double root = Math.sqrt(draft * draft + DRAFT_BLUR * DRAFT_BLUR);
-        double dPlus = 0.5 * (1 + draft / root);
-        double perMean = size.draftFactor / (meanGas * meanGas);
-        double logDraft = 0.5 * pull / draftPlus * dPlus;
+    private void draftSlopes(double[] x, double[] v) {
+        double dPlus = 0.5 * (1 + draft / Math.sqrt(draft * draft + DRAFT_BLUR * DRAFT_BLUR));
+        double logDraft = 0.5 * pull / draftPlus * dPlus * size.draftFactor;
         double logResistance = 0.5 * pull / resistance;
         for (int i = 0; i < k; i++) {
-            row[i] = logDraft * perMean * dMean[i] - logResistance * size.flueResistance * dMean[i];
+            row[i] = logDraft * dDraft[i] - logResistance * size.flueResistance * dMean[i];
         }
         double out = x[at.outdoors];
-        row[O] -= logDraft * size.draftFactor / (out * out);
+        row[O] -= logDraft / (out * out);
         row[B] += logResistance * 2 * size.inletResistance / (opening * opening * opening) * openingSlope(x[at.body]);
         row[A] -= 1;
         scatter(v, slotAir, row, 1 / RENEWAL);
     }
 
     private void gradients(double[] x) {
-        double w = clamped(x[at.water]);
-        double vol = clamped(x[at.volatiles]);
-        double c = clamped(x[at.carbon]);
-        double onW = x[at.water] > 0 ? 1 : 0;
-        double onV = x[at.volatiles] > 0 ? 1 : 0;
-        double onC = x[at.carbon] > 0 ? 1 : 0;
-        double onA = x[at.air] > 0 ? 1 : 0;
-        double tg = x[at.gas];
-        double qv = burn.heatOfVolatiles();
-        double qc = burn.heatOfChar();
-
-        double dry = vol + c + 0.05;
-        double wet = dry + 4 * w;
-        double psiDry = 4 * w / (wet * wet);
-        double psiW = -4 * dry / (wet * wet);
-        double blowV = 0.4 + 0.6 * gWind;
-        double perV = blowV / burn.volatileTime();
-        double rv0W = psiW * vol * perV * onW;
-        double rv0V = (psi + psiDry * vol) * perV * onV;
-        double rv0C = psiDry * vol * perV * onC;
-        double rv0A = psi * vol / burn.volatileTime() * 0.6 * dgWind * onA;
-        double rc0C = (0.1 + 0.9 * gWind) / burn.charTime() * onC;
-        double rc0A = c / burn.charTime() * 0.9 * dgWind * onA;
-
-        double demandFactor = burn.airPerHeat() * Burn.LEAST_EXCESS;
-        double air = clamped(x[at.air]);
-        double perDemand = air > 0 ? -starve * starve / air : 0;
-        double dW = dphi * perDemand * demandFactor * rv0W * qv;
-        double dV = dphi * perDemand * demandFactor * rv0V * qv;
-        double dC = dphi * perDemand * demandFactor * (rv0C * qv + rc0C * qc);
-        double dA = dphi * ((air > 0 ? starve / air : 1e7) * onA + perDemand * demandFactor * (rv0A * qv + rc0A * qc));
-
-        dRv[W] = dW * rv0 + phi * rv0W;
-        dRv[V] = dV * rv0 + phi * rv0V;
-        dRv[C] = dC * rv0 + phi * rv0C;
-        dRv[A] = dA * rv0 + phi * rv0A;
-        dRc[W] = dW * rc0;
-        dRc[V] = dV * rc0;
-        dRc[C] = dC * rc0 + phi * rc0C;
-        dRc[A] = dA * rc0 + phi * rc0A;
-        double hot = (tg - 373) / 500;
-        if (hot > 0) {
-            double f = hot * hot / (hot + 0.2);
-            double df = (hot * hot + 0.4 * hot) / ((hot + 0.2) * (hot + 0.2)) / 500;
-            dRw[W] = f / burn.dryingTime() * onW;
-            dRw[G] = w / burn.dryingTime() * df;
-        } else {
-            dRw[W] = 0;
-            dRw[G] = 0;
+        bed.slopes(x[at.water], x[at.volatiles], x[at.carbon], x[at.gas], x[at.air]);
+        for (int i = 0; i < Bed.COLUMNS; i++) dFlow[i] = bed.dRv[i] + bed.dRc[i] + bed.dRw[i];
+        dFlow[A] += x[at.air] > 0 ? 1 : 0;
+        stack.slopes(x[at.gas], gasFlow, x[at.body], x[at.room], x[at.contents], x, at.chimney);
+        spread(stack.dCollar, dCollar);
+        spread(stack.dAfter, dAfter);
+        java.util.Arrays.fill(dMean, 0);
+        java.util.Arrays.fill(dDraft, 0);
+        for (int j = 0; j < stack.pieces; j++) {
+            spread(stack.dLeaves[j], dLeaves[j]);
+            spread(stack.dMean[j], row);
+            double perMean = 1 / (stack.mean[j] * stack.mean[j]);
+            for (int i = 0; i < k; i++) {
+                dMean[i] += row[i] / stack.pieces;
+                dDraft[i] += row[i] * perMean / stack.pieces;
+            }
         }
-        double z = (1 - cold) / cold;
-        double dCold = tg > COLDEST ? -cold * cold * 4 * z / tg : 0;
-        for (int i = 0; i <= A; i++) {
-            dRelease[i] = dRv[i] * qv + dRc[i] * qc;
-            dFlow[i] = dRv[i] + dRc[i] + dRw[i];
-            dSmoke[i] = smokeShare * dRelease[i];
-        }
-        dFlow[A] += onA;
-        dSmoke[W] -= 0.25 * dW * release;
-        dSmoke[V] -= 0.25 * dV * release;
-        dSmoke[C] -= 0.25 * dC * release;
-        dSmoke[A] -= 0.25 * dA * release;
-        dSmoke[G] += 0.2 * dCold * release;
+    }
 
-        double cp = gas.passHeat();
-        double square = gasFlow * gasFlow * cp;
-        double n1F = -size.passArea * 6 / square;
-        double n2F = -size.connectorArea * 2.5 / square;
-        double n3F = -size.chimneyArea * 4 / square;
-        double collarF = -(tg - x[at.body]) * e1 * n1F;
-        double afterF = -(collar - x[at.room]) * e2 * n2F;
-        double fall = afterConnector - x[at.chimney];
-        double topF = -fall * e3 * n3F;
-        double share = (1 - e3) / n3;
-        double meanF = fall * (e3 - share) / n3 * n3F;
-        for (int i = 0; i < k; i++) dCollar[i] = collarF * dFlow[i];
-        dCollar[G] += e1;
-        dCollar[B] += 1 - e1;
-        for (int i = 0; i < k; i++) dAfter[i] = e2 * dCollar[i] + afterF * dFlow[i];
-        dAfter[R] += 1 - e2;
-        for (int i = 0; i < k; i++) {
-            dTop[i] = e3 * dAfter[i] + topF * dFlow[i];
-            dMean[i] = share * dAfter[i] + meanF * dFlow[i];
-        }
-        dTop[H] += 1 - e3;
-        dMean[H] += 1 - share;
+    /** Lays a gradient of the stack out on the fire's own columns. */
+    private void spread(double[] from, double[] to) {
+        double perFlow = from[Stack.FLOW];
+        for (int i = 0; i < k; i++) to[i] = perFlow * dFlow[i];
+        to[G] += from[Stack.GAS];
+        to[B] += from[Stack.BODY];
+        to[R] += from[Stack.AIR];
+        to[K] += from[Stack.CONTENTS];
+        for (int i = 0; i < stack.pieces; i++) to[H + i] += from[Stack.CHIMNEY + i];
     }
 
     private static void scatter(double[] v, int[] slots, double[] gradient, double factor) {

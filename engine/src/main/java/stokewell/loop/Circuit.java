@@ -154,6 +154,11 @@ public final class Circuit implements Part {
         pumping = on && hydraulics.pump != null;
     }
 
+    /** Whether there is a pump. */
+    public boolean hasPump() {
+        return hydraulics.pump != null;
+    }
+
     /** Whether the pump runs. */
     public boolean pumping() {
         return pumping;

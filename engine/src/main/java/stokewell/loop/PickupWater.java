@@ -12,12 +12,16 @@ import stokewell.matter.Curve;
  * by the vent and takes water with it, which the header makes up until it is empty; then the pickup runs dry and its metal
  * loses touch with the water. Water and vapour swap places between the pickup and the riser also with the loop at rest.
  *
- * <p>Wall boiling: Rohsenow (1952) with C_sf 0.013 at one atmosphere, q = 130 ΔT³ W/m². Collapse share against
+ * <p>Wall boiling: Rohsenow (1952) with C_sf 0.013 at one atmosphere, q = 130 ΔT³ W/m², up to the critical flux. Collapse share against
  * subcooling and the counterflow exchange: common practice, no source.
  */
 public final class PickupWater implements Part {
 
     private static final double ROHSENOW = 130;
+    /** Greatest boiling flux, W/m2: Zuber at one atmosphere, 1.11e6. */
+    private static final double CRITICAL = 1.1e6;
+    /** Wet share at which half of the steam still finds water to come from. */
+    private static final double LAST = 0.02;
     /** Subcooling that collapses half the steam, K. */
     private static final double HALF_COLLAPSE = 4;
 
@@ -151,7 +155,7 @@ public final class PickupWater implements Part {
         p[at.waterMeter] += q;
 
         double swap = size.exchange * Steam.ramp(water - above);
-        double steam = wet * size.venting * Steam.ramp(water - boils);
+        double steam = steaming(wet) * Steam.ramp(water - boils);
         double out = steam * escape(above, boils);
         double collapsed = steam - out;
         double rate = out / size.latent;
@@ -185,9 +189,27 @@ public final class PickupWater implements Part {
     private double wallHeat(double wall, double water, double flow, double boils) {
         double f = forced(flow);
         double h = Math.sqrt(size.still * size.still + f * f);
-        double over = wall - boils;
-        double boiling = over > 0 ? ROHSENOW * over * over * over : 0;
-        return size.area * (h * (wall - water) + boiling);
+        double over = wall - Math.max(boils, water);
+        return size.area * (h * (wall - water) + boiling(over));
+    }
+
+    /** Flux of boiling, W/m2, bent over where vapour would blanket the metal. */
+    private static double boiling(double over) {
+        if (over <= 0) return 0;
+        double q = ROHSENOW * over * over * over / CRITICAL;
+        return CRITICAL * q / Math.sqrt(1 + q * q);
+    }
+
+    private static double boilingSlope(double over) {
+        if (over <= 0) return 0;
+        double q = ROHSENOW * over * over * over / CRITICAL;
+        double r = 1 + q * q;
+        return 3 * ROHSENOW * over * over / (r * Math.sqrt(r));
+    }
+
+    /** Steam made for each kelvin over saturation, W/K: none from a dry pickup. */
+    private double steaming(double wet) {
+        return size.venting * (1 + LAST) * wet / (wet + LAST);
     }
 
     /** Share of steam that is not collapsed by water this cold above. */
@@ -223,9 +245,10 @@ public final class PickupWater implements Part {
         double f = forced(flow);
         double h = Math.sqrt(size.still * size.still + f * f);
         double boils = saturation(x);
-        double over = wall - boils;
-        double dWall = wet * size.area * (h + (over > 0 ? 3 * ROHSENOW * over * over : 0));
-        double dWater = -wet * size.area * h;
+        double over = wall - Math.max(boils, water);
+        double dBoiling = boilingSlope(over);
+        double dWall = wet * size.area * (h + dBoiling);
+        double dWater = -wet * size.area * (h + (water > boils ? dBoiling : 0));
         double dWet = on * wallHeat(wall, water, flow, boils);
         double dFlow = wet * size.area * (wall - water) * f / h * size.forced.slope(Math.abs(flow)) * Math.signum(flow);
         add(v, wallSlots, -1, dWall, dWater, dWet, dFlow);
@@ -237,15 +260,15 @@ public final class PickupWater implements Part {
 
         double swapSlope = size.exchange * Steam.rampSlope(water - above);
         double rise = Steam.ramp(water - boils);
-        double steam = wet * size.venting * rise;
-        double steamWater = wet * size.venting * Steam.rampSlope(water - boils);
-        double steamWet = on * size.venting * rise;
+        double steam = steaming(wet) * rise;
+        double steamWater = steaming(wet) * Steam.rampSlope(water - boils);
+        double steamWet = on * size.venting * (1 + LAST) * LAST / ((wet + LAST) * (wet + LAST)) * rise;
         double gone = escape(above, boils);
         double outWater = steamWater * gone;
         double outAbove = steam * escapeSlope(above, boils);
         double outWet = steamWet * gone;
         if (sealed != null) {
-            double wallBoils = over > 0 ? 3 * ROHSENOW * over * over * wet * size.area : 0;
+            double wallBoils = water > boils ? 0 : dBoiling * wet * size.area;
             sealedSlopes(v, swapSlope, steamWater, steamWet, outWater, outAbove, outWet, wallBoils, x);
             return;
         }

@@ -2,6 +2,7 @@ package stokewell.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.balance.Radiation;
 import stokewell.balance.Surface;
 import stokewell.balance.Wiring;
 import stokewell.loop.Circuit;
@@ -20,6 +21,9 @@ import stokewell.transfer.Convection;
 final class CircuitWiring {
 
     private static final double SIGMA = 5.670374e-8;
+    /** How black a bare pipe is: tarnished copper, dull steel, paint; common practice, 0.6 to 0.95. */
+    private static final double BARE = 0.8;
+
     private static final double STEEL_VOLUMETRIC = 7800 * 480;
     private static final double ELBOW = 0.9;
     private static final double REFERENCE = 333.15;
@@ -73,17 +77,14 @@ final class CircuitWiring {
             wiring.conduct(node, wiring.account("pipes outdoors"), room.outdoors, 20 * area);
             return;
         }
-        Curve heat = Curve.of(
-                dt -> {
-                    if (dt == 0) return 0;
-                    double t = 293.15 + dt;
-                    double radiated = 0.8 * SIGMA * (Math.pow(t, 4) - Math.pow(293.15, 4));
-                    return area * (dt * Convection.horizontalCylinderInAir(t, 293.15, outer) + radiated);
-                },
+        Curve convection = Curve.of(
+                dt -> dt == 0 ? 0 : area * dt * Convection.horizontalCylinderInAir(293.15 + dt, 293.15, outer),
                 -60,
                 140,
                 80);
-        wiring.add(new Surface(wiring, node, room.air, room.contents, 0.5, wiring.meter("pipes to room"), heat));
+        int meter = wiring.meter("pipes to room");
+        wiring.add(new Surface(wiring, node, room.air, meter, convection));
+        wiring.add(new Radiation(wiring, node, room.contents, meter, BARE * SIGMA * area));
     }
 
     /** Adds a device's water as one cell with its own resistance; {@code side} is how many ways lie side by side. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stokewell.balance.Gated;
 import stokewell.balance.Supply;
+import stokewell.balance.Surface;
 import stokewell.balance.Wiring;
 import stokewell.control.Latch;
 import stokewell.emitter.AirTubes;
@@ -21,13 +22,13 @@ import stokewell.matter.Water;
 import stokewell.rig.Emitter;
 import stokewell.rig.Loop;
 import stokewell.rig.Pickup;
+import stokewell.rig.Pump;
 import stokewell.rig.Rig;
 import stokewell.rig.RigFault;
 import stokewell.rig.Safety;
 import stokewell.rig.Store;
 import stokewell.rig.Switch;
 import stokewell.transfer.Forced;
-import stokewell.weather.Surface;
 import stokewell.weather.Weather;
 
 /** Compiles a rig to a plant: wires every part in the order that heat flows and makes the network. */
@@ -87,7 +88,7 @@ public final class Compiler {
     }
 
     /** Surfaces of a rig whose sun its weather must give, in order. */
-    public static List<Surface> surfaces(Rig rig) {
+    public static List<stokewell.weather.Surface> surfaces(Rig rig) {
         return RoomWiring.surfaces(rig);
     }
 
@@ -275,7 +276,7 @@ public final class Compiler {
         double pipeTop = saturationAt(Math.max(0, l.header().level() - high));
         for (int i = firstSupply; i < circuit.next() && !coil; i++) vent("supply pipe", circuit.cell(i), pipeTop);
         if (coil) vent("supply pipe", riser, pipeTop);
-        drive("pump", loop, null, l.pump() == null ? 0 : l.pump().power());
+        drive("pump", loop, null, pumpPower(l.pump()));
     }
 
     private void seal(CircuitWiring circuit, int[] water, Fluid fluid) {
@@ -412,23 +413,32 @@ public final class Compiler {
                 new Gated(wiring, new int[] {water}, new double[] {1}, room.air, emitterMeter(), mixed, 0.06 * mixed);
         wiring.add(blown);
         Circuit circuit = emitterCircuit(e.name(), e.circuit(), List.of(water), 1.2, 6, 0.02, 6, 1);
-        drive(e.name(), circuit, blown, fanPower(e.fan()) + pumpPower(e.circuit()));
+        drive(
+                e.name(),
+                circuit,
+                blown,
+                fanPower(e.fan()) + pumpPower(e.circuit().pump()));
     }
 
-    private static double pumpPower(Emitter.Circuit circuit) {
-        return circuit.pump() == null
-                ? 0
-                : circuit.pump().power() * Math.pow(circuit.pump().speed(), 3);
+    /** Pump power by the affinity law. */
+    private static double pumpPower(Pump pump) {
+        return pump == null ? 0 : pump.power() * Math.pow(pump.speed(), 3);
     }
 
     private void radiator(Emitter.Radiator e) {
         int water = wiring.node(e.name() + " water", e.volume() * 4.1e6 + e.metal() * 480, START);
         RadiatorLaw law = new RadiatorLaw(e.ratedPower(), e.exponent(), e.ratedDifference());
-        Curve heat = Curve.of(law::power, -60, 110, 340);
-        wiring.add(new stokewell.balance.Surface(
-                wiring, water, room.air, room.contents, e.radiant(), emitterMeter(), heat));
+        giveTo(room.air, water, 1 - e.radiant(), law);
+        giveTo(room.contents, water, e.radiant(), law);
         Circuit circuit = emitterCircuit(e.name(), e.circuit(), List.of(water), e.elevation(), 2, 0.02, 2.5, 1);
-        drive(e.name(), circuit, null, pumpPower(e.circuit()));
+        drive(e.name(), circuit, null, pumpPower(e.circuit().pump()));
+    }
+
+    /** A share of a radiator's heat, by the law at the taker's own temperature. */
+    private void giveTo(int taker, int water, double share, RadiatorLaw law) {
+        if (share <= 0) return;
+        Curve heat = Curve.of(dt -> share * law.power(dt), -60, 110, 340);
+        wiring.add(new Surface(wiring, water, taker, emitterMeter(), heat));
     }
 
     private void floorLoop(Emitter.FloorLoop e) {
@@ -449,7 +459,7 @@ public final class Compiler {
         }
         Circuit circuit =
                 emitterCircuit(e.name(), e.circuit(), cells, -0.05, e.length() / e.loops(), e.bore(), 4, e.loops());
-        drive(e.name(), circuit, null, pumpPower(e.circuit()));
+        drive(e.name(), circuit, null, pumpPower(e.circuit().pump()));
     }
 
     private Circuit emitterCircuit(

@@ -34,6 +34,11 @@ public record Driven(
         boolean always,
         SealedLoop relief) {
 
+    /** Whether it has a pump or a fan at all: what circulates by itself has neither. */
+    public boolean moved() {
+        return blown != null || circuit != null && circuit.hasPump();
+    }
+
     /** Whether it should run at this second of the day. */
     public boolean called(double secondOfDay) {
         if (highLimit != null && highLimit.closed()) return true;

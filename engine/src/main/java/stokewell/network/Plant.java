@@ -16,6 +16,7 @@ import stokewell.rig.Rig;
  * A compiled rig: its equations and the handles by which a run reads and switches it. Columns are those of
  * {@link Network#columns}. One plant serves one run at a time.
  *
+ * @param chimney  its pieces from below
  * @param store    layers from the top; empty without a store
  * @param storeCapacity heat capacity of each layer, J/K
  * @param loop     the loop's circuit, or null
@@ -33,7 +34,7 @@ public record Plant(
         int room,
         int contents,
         int body,
-        int chimney,
+        int[] chimney,
         int outdoors,
         int raw,
         int fuelWater,

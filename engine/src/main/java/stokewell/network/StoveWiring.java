@@ -26,20 +26,25 @@ final class StoveWiring {
     private static final double G = 9.80665;
     private static final double R_AIR = 287.055;
     /** How black flames and glowing bed are together: common practice, no source. */
-    private static final double FLAME = 0.55;
+    private static final double FLAME = 0.35;
 
     private static final double SOOTY = 0.9;
     /** Convection in a firebox, W/(m2 K): common practice, no source. */
     private static final double FIREBOX_FILM = 8;
     /** Share of the hearth's area that the gas washes once more on its way out: common practice, no source. */
-    private static final double PASS_SHARE = 0.6;
+    private static final double PASS_SHARE = 0.5;
+
+    /** Of a chimney: the gas cools along it, and its top is what gets wet. */
+    private static final int PIECES = 3;
 
     private static final double STEEL = 480;
     private static final double BRICK = 900;
 
     final int body;
     final int brick;
-    final int chimney;
+    /** Pieces of the chimney from below. */
+    final int[] chimney;
+
     final int[] walls;
     final double[] contact;
     final int airFlow;
@@ -61,7 +66,10 @@ final class StoveWiring {
         Stove stove = rig.stove();
         body = wiring.node("stove body", stove.mass() * stove.specificHeat(), start);
         brick = stove.brick() > 0 ? wiring.node("firebrick", stove.brick() * BRICK, start) : -1;
-        chimney = wiring.node("chimney", rig.flue().mass() * STEEL, start);
+        chimney = new int[PIECES];
+        for (int i = 0; i < PIECES; i++) {
+            chimney[i] = wiring.node("chimney " + (i + 1), rig.flue().mass() / PIECES * STEEL, start);
+        }
         walls = new int[rig.pickups().size()];
         contact = new double[walls.length];
         for (int i = 0; i < walls.length; i++) {
@@ -101,7 +109,7 @@ final class StoveWiring {
             case OFFCUTS -> 0.3;
             case ROUNDS -> 1.6;
         };
-        Burn burn = Burn.of(wood.netHeatDry(), wet, Ultimate.WOOD.stoichiometricAir(), pace);
+        Burn burn = Burn.of(wood, Ultimate.WOOD, wet, pace);
         FlueGas smoke = FlueGas.of(Ultimate.WOOD, wet, 2);
         Gas gas = Gas.through(smoke.specificHeat(300), smoke.specificHeat(1100), smoke.specificHeat(600));
 
@@ -146,16 +154,19 @@ final class StoveWiring {
                 -60,
                 700,
                 152);
-        wiring.add(new Surface(wiring, body, room.air, room.air, 0, wiring.meter("stove to room"), convection));
+        wiring.add(new Surface(wiring, body, room.air, wiring.meter("stove to room"), convection));
         wiring.add(new Radiation(
                 wiring, body, room.contents, wiring.meter("stove to room"), SIGMA * stove.emissivity() * surface));
 
-        // wall resistances count on the inner surface, as EN 13384-1 counts them
-        double outside = chimneyArea;
-        double uOut = outside * flue.outdoors() / (flue.insulation() + 1.0 / 20);
-        double uRoom = outside * (1 - flue.outdoors()) / (flue.insulation() + 1.0 / 9);
-        wiring.conduct(chimney, wiring.account("flue gas"), room.outdoors, uOut);
-        wiring.conduct(chimney, room.air, uRoom);
+        // wall resistances count on the inner surface, as EN 13384-1 counts them; the indoor run is the lower part
+        for (int i = 0; i < PIECES; i++) {
+            double inside = Math.max(0, Math.min(1, (1 - flue.outdoors()) * PIECES - i));
+            double piece = chimneyArea / PIECES;
+            double uOut = piece * (1 - inside) / (flue.insulation() + 1.0 / 20);
+            double uRoom = piece * inside / (flue.insulation() + 1.0 / 9);
+            if (uOut > 0) wiring.conduct(chimney[i], wiring.account("flue gas"), room.outdoors, uOut);
+            if (uRoom > 0) wiring.conduct(chimney[i], room.air, uRoom);
+        }
     }
 
     static Wood wood(Rig rig) {

@@ -9,6 +9,15 @@ import java.util.List;
 /** What the person at the stove does. */
 public sealed interface Habit permits Habit.Clock, Habit.Rule {
 
+    /** Store top above which no load is laid on, K; NaN: none. */
+    double skipAbove();
+
+    /** The warmest room that can be asked for, K: no room is warmer. */
+    double WARMEST = 400;
+
+    /** Room above which no load is laid on, K. */
+    double skipRoomAbove();
+
     /** Loads at fixed hours, every day. */
     record Clock(
             @Entry(says = "Hours and weights.") List<Load> loads,
@@ -19,12 +28,25 @@ public sealed interface Habit permits Habit.Clock, Habit.Rule {
                     high = 400,
                     orElse = Entry.ABSENT,
                     says = "Skip a load when the store's top is hotter than this.")
-            double skipAbove)
+            double skipAbove,
+
+            @Entry(
+                    is = TEMPERATURE,
+                    low = 280,
+                    high = 400,
+                    orElse = "30 C",
+                    says = "Skip a load when the room is warmer than this.")
+            double skipRoomAbove)
             implements Habit {
 
         public Clock {
             loads = List.copyOf(loads);
-            Entries.check(Clock.class, "habit", loads, skipAbove);
+            Entries.check(Clock.class, "habit", loads, skipAbove, skipRoomAbove);
+        }
+
+        /** Loads whatever the room is at. */
+        public Clock(List<Load> loads, double skipAbove) {
+            this(loads, skipAbove, WARMEST);
         }
     }
 
@@ -53,11 +75,24 @@ public sealed interface Habit permits Habit.Clock, Habit.Rule {
                     high = 400,
                     orElse = Entry.ABSENT,
                     says = "Do not load when the store's top is hotter than this.")
-            double skipAbove)
+            double skipAbove,
+
+            @Entry(
+                    is = TEMPERATURE,
+                    low = 280,
+                    high = 400,
+                    orElse = "30 C",
+                    says = "Do not load when the room is warmer than this.")
+            double skipRoomAbove)
             implements Habit {
 
         public Rule {
-            Entries.check(Rule.class, "habit", mass, whenBelow, from, until, skipAbove);
+            Entries.check(Rule.class, "habit", mass, whenBelow, from, until, skipAbove, skipRoomAbove);
+        }
+
+        /** Loads whatever the room is at. */
+        public Rule(double mass, double whenBelow, double from, double until, double skipAbove) {
+            this(mass, whenBelow, from, until, skipAbove, WARMEST);
         }
     }
 

@@ -11,6 +11,15 @@ public sealed interface Event {
     /** A load was left out because the store was hot enough; its top, K. */
     record Skipped(double time, double storeTop) implements Event {}
 
+    /** A load was left out because the room was warm enough; its air, K. */
+    record RoomWarm(double time, double room) implements Event {}
+
+    /** A dead bed too wet to be lit again was raked out; its mass with its water, kg. */
+    record RakedOut(double time, double mass) implements Event {}
+
+    /** Somebody filled up the header; water, kg. */
+    record ToppedUp(double time, double mass) implements Event {}
+
     /** A pump or fan started or stopped. */
     record Switched(double time, String what, boolean on) implements Event {}
 

@@ -117,7 +117,7 @@ public final class NightRun {
         Plant settling = Compiler.compile(rig, mean);
         double secondOfDay = mean.start().toLocalTime().toSecondOfDay();
         double origin = repeats ? from : seconds(mean, weather.start().plusSeconds(Math.round(lived)));
-        Simulation still = new Simulation(settling, secondOfDay, 10 * ask.tolerance());
+        Simulation still = new Simulation(settling, secondOfDay, 2 * ask.tolerance());
         boolean known = hurry.near() != null && hurry.near().fits(settling.network());
         still.place(origin, known ? hurry.near().states() : settling.network().start());
         Settle.Found found = Settle.run(still, origin, known ? hurry : new Hurry(null, Settle.MOST, hurry.goOn()));
@@ -216,6 +216,7 @@ public final class NightRun {
         }
         List<Night.Drive> drives = new ArrayList<>();
         for (int i = 0; i < plant.driven().size(); i++) {
+            if (!plant.driven().get(i).moved()) continue;
             drives.add(new Night.Drive(plant.driven().get(i).name(), sim.starts(i), sim.runSeconds(i) / 3600));
         }
         List<Event> events = new ArrayList<>(sim.events());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stokewell.balance.Wiring;
 import stokewell.loop.PickupWater;
+import stokewell.matter.Water;
 import stokewell.network.Driven;
 import stokewell.network.Network;
 import stokewell.network.Plant;
@@ -186,7 +187,9 @@ final class Recorder {
             }
         }
         flueSeconds += h;
-        if (plant.fire().top(x) < 320) flueBelowDewPoint += h;
+        double dew = Water.saturationTemperature(plant.pressure() * plant.fire().vapour(x));
+        int[] chimney = plant.chimney();
+        if (x[chimney[chimney.length - 1]] < dew) flueBelowDewPoint += h;
     }
 
     /**

@@ -13,6 +13,7 @@ import stokewell.solve.Counters;
  * @param limit      room temperature that hours are counted against, K
  * @param hoursBelow hours of the season below it
  * @param boil       the least margin to boiling
+ * @param toppedUp   water that somebody filled up on Saturday evenings, kg
  * @param trace      samples of the whole season
  */
 public record Season(
@@ -29,6 +30,7 @@ public record Season(
         double boilingMinutes,
         double steam,
         double evaporated,
+        double toppedUp,
         double wood,
         int loads,
         double flueBelowDew,
@@ -67,6 +69,7 @@ public record Season(
                 boilingMinutes,
                 steam,
                 evaporated,
+                toppedUp,
                 wood,
                 loads,
                 flueBelowDew,

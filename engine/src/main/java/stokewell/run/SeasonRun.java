@@ -1,5 +1,6 @@
 package stokewell.run;
 
+import java.time.DayOfWeek;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.YearMonth;
@@ -17,6 +18,9 @@ import stokewell.weather.Weather;
 public final class SeasonRun {
 
     private static final int MORNINGS = 10;
+    /** The day of the week on whose evening somebody looks at the header and fills it: common practice, weekly. */
+    private static final DayOfWeek TOP_UP = DayOfWeek.SATURDAY;
+
     private static final double BASE = 291.15;
 
     /**
@@ -52,6 +56,7 @@ public final class SeasonRun {
         Recorder recorder = sim.record(until, ask.step());
         List<Season.Month> months = new ArrayList<>();
         double woodBefore = 0;
+        double toppedUp = 0;
         double monthBegan = from;
         double t = from;
         while (t < until - 1) {
@@ -60,6 +65,7 @@ public final class SeasonRun {
                     until,
                     NightRun.seconds(weather, now.toLocalDate().plusDays(1).atStartOfDay()));
             sim.run(next);
+            if (now.getDayOfWeek() == TOP_UP) toppedUp += sim.fillUp();
             YearMonth month = YearMonth.from(now);
             LocalDateTime then = weather.start().plusSeconds(Math.round(next));
             if (!YearMonth.from(then).equals(month) || next >= until - 1) {
@@ -79,6 +85,7 @@ public final class SeasonRun {
         Plant plant = sim.plant();
         List<Night.Drive> drives = new ArrayList<>();
         for (int i = 0; i < plant.driven().size(); i++) {
+            if (!plant.driven().get(i).moved()) continue;
             drives.add(new Night.Drive(plant.driven().get(i).name(), sim.starts(i), sim.runSeconds(i) / 3600));
         }
         return new Season(
@@ -96,6 +103,7 @@ public final class SeasonRun {
                 recorder.boilingSeconds / 60,
                 ledger.meter("steam lost"),
                 ledger.meter("water evaporated"),
+                toppedUp,
                 sim.wood(),
                 sim.loads(),
                 recorder.flueSeconds > 0 ? recorder.flueBelowDewPoint / recorder.flueSeconds : 0,

@@ -38,6 +38,9 @@ public final class Simulation {
     /** First step after wood is laid on, s: the fire stands still at first and then catches. */
     private static final double AFTER_LOAD = 20;
 
+    /** Metal that nobody pours water on, K. */
+    private static final double HOT_METAL = 333;
+
     /** Less room than this in the firebox is no room for a stick, kg. */
     private static final double LEAST_LOAD = 0.05;
 
@@ -119,7 +122,7 @@ public final class Simulation {
         }
         x = network.columns(t, state.y);
         for (Latch latch : latches) latch.settle(x);
-        stoker.setAir(secondOfDay(t));
+        stoker.setAir(t, secondOfDay(t));
         actuate(t);
         start();
         begin();
@@ -182,7 +185,7 @@ public final class Simulation {
         stoker.take(other.stoker, t - other.time);
         plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
         plant.people().power(clock.gains(secondOfDay(t)));
-        stoker.setAir(secondOfDay(t));
+        stoker.setAir(t, secondOfDay(t));
         double[] x = network.columns(t, state.y);
         for (Latch latch : latches) latch.settle(x);
         actuate(t);
@@ -197,11 +200,12 @@ public final class Simulation {
     }
 
     /**
-     * Goes on after a switch or a load: pumps change the flows at once, nothing else jumps (the fire's gas hangs on states
-     * alone), so only the flows are found anew.
+     * Goes on after a switch or a load: pumps change the flows at once, and kindling the fire's gas; nothing else jumps, so
+     * after a switch only the flows are found anew.
      */
     private void restart(boolean loaded) {
         findFlows();
+        if (loaded) integrator.restart(state);
         integrator.forget(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
     }
 
@@ -225,6 +229,30 @@ public final class Simulation {
         if (plant.sealed() == null) return;
         state.y[Plant.state(plant.sealed().steam())] = 0;
         state.y[Plant.state(plant.sealed().letOut())] = 0;
+    }
+
+    /**
+     * Fills up the header as somebody does who looks once a week, and the pickups from it unless their metal is hot: nobody
+     * pours water on hot metal. Returns the water that it took, kg.
+     */
+    double fillUp() {
+        if (plant.header() < 0) return 0;
+        double[] full = network.start();
+        int header = Plant.state(plant.header());
+        double water = Math.max(0, full[header] - state.y[header]);
+        state.y[header] = Math.max(full[header], state.y[header]);
+        for (int i = 0; i < plant.wet().length; i++) {
+            int wet = Plant.state(plant.wet()[i]);
+            boolean hot = state.y[Plant.state(plant.pickups().get(i).wall())] > HOT_METAL;
+            if (hot || state.y[wet] >= full[wet]) continue;
+            water += plant.pickups().get(i).full() * (full[wet] - state.y[wet]);
+            state.y[wet] = full[wet];
+        }
+        if (water > 0.1) {
+            events.add(new Event.ToppedUp(state.t, water));
+            integrator.forget(AFTER_LOAD);
+        }
+        return water;
     }
 
     /** Closes the books so far and starts new ones. */
@@ -302,8 +330,7 @@ public final class Simulation {
             double now = secondOfDay(state.t);
             if (tick) tick(now);
             double next = Math.min(until, state.t + clock.untilNext(now));
-            double pause = stoker.pauseEnds();
-            if (pause > state.t + 1e-6) next = Math.min(next, pause);
+            next = Math.min(next, stoker.looksAgain(state.t));
             int fired = advance(next);
             tick = fired < 0;
             if (fired >= 0) happen(fired);
@@ -358,7 +385,7 @@ public final class Simulation {
                 }
             }
         }
-        double open = stoker.setAir(now);
+        double open = stoker.setAir(state.t, now);
         changed |= Double.compare(open, airNow) != 0;
         airNow = open;
         changed |= actuate(state.t) || loaded;
@@ -367,7 +394,8 @@ public final class Simulation {
 
     /** Lays on wood that was noted, whatever the habit says and the firebox is reckoned to hold. */
     void lay(double mass) {
-        fuelIn += stoker.load(state.y, state.t, secondOfDay(state.t), mass);
+        fuelIn += stoker.load(state.y, network.columns(state.t, state.y), state.t, mass);
+        stoker.setAir(state.t, secondOfDay(state.t));
         wood += mass;
         loads++;
         lastLoadTime = state.t;
@@ -378,16 +406,29 @@ public final class Simulation {
     private void load(double wanted) {
         double[] x = network.columns(state.t, state.y);
         double mass = Math.min(wanted, stoker.fits(x));
-        if (mass < LEAST_LOAD) {
+        if (mass < LEAST_LOAD && !stoker.drowned(x)) {
             stoker.skipped(state.t);
             return;
         }
-        if (stoker.skips(x)) {
+        if (stoker.storeIsHot(x)) {
             events.add(new Event.Skipped(state.t, x[plant.store()[0]]));
             stoker.skipped(state.t);
             return;
         }
-        fuelIn += stoker.load(state.y, state.t, secondOfDay(state.t), mass);
+        if (stoker.roomIsWarm(x)) {
+            events.add(new Event.RoomWarm(state.t, x[plant.room()]));
+            stoker.skipped(state.t);
+            return;
+        }
+        if (stoker.drowned(x)) {
+            double bed = plant.fire().bed(x) - x[plant.raw()];
+            fuelIn -= stoker.rake(state.y, x);
+            events.add(new Event.RakedOut(state.t, bed));
+            x = network.columns(state.t, state.y);
+        }
+        mass = Math.min(wanted, stoker.fits(x));
+        fuelIn += stoker.load(state.y, x, state.t, mass);
+        stoker.setAir(state.t, secondOfDay(state.t));
         wood += mass;
         loads++;
         lastLoadTime = state.t;
@@ -401,8 +442,8 @@ public final class Simulation {
         } else if (fired == latches.size()) {
             load(((Habit.Rule) plant.rig().habit()).mass());
         } else {
-            stoker.bank(secondOfDay(state.t));
-            events.add(new Event.AirSet(state.t, stoker.setAir(secondOfDay(state.t))));
+            stoker.bank();
+            events.add(new Event.AirSet(state.t, stoker.setAir(state.t, secondOfDay(state.t))));
         }
         restart(fired == latches.size());
     }

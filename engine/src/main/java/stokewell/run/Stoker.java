@@ -1,6 +1,6 @@
 package stokewell.run;
 
-import stokewell.balance.Wiring;
+import stokewell.fire.Burn;
 import stokewell.matter.Wood;
 import stokewell.network.Driven;
 import stokewell.network.Plant;
@@ -14,7 +14,18 @@ final class Stoker {
     /** Soonest a rule loads again, s: nobody opens the door every minute. */
     private static final double PAUSE = 600;
 
-    /** How long a load is put off when the store is hot enough, s. */
+    /** Firebox gas below which nothing burns any more and a fire must be lit anew, K. */
+    private static final double OUT = 390;
+
+    /** Of a load on a dead bed that is split fine, kg, and how long the air then stands wide open, s: common practice. */
+    private static final double KINDLING = 0.7;
+
+    private static final double LIGHTING = 900;
+
+    /** Water in a dead bed that a person overlooks, kg. */
+    private static final double DAMP = 0.1;
+
+    /** How long a load is put off when store or room is hot enough, s. */
     private static final double LOOK_AGAIN = 1800;
 
     private final Plant plant;
@@ -22,6 +33,7 @@ final class Stoker {
     private final double solid;
 
     private double waitsUntil = Double.NEGATIVE_INFINITY;
+    private double bright = Double.NEGATIVE_INFINITY;
     private double lastMass;
     private boolean burning;
 
@@ -34,29 +46,30 @@ final class Stoker {
                 ? r.mass()
                 : ((Habit.Clock) plant.rig().habit())
                         .loads().stream().mapToDouble(Habit.Load::mass).max().orElse(1);
-        bank(Double.NaN);
     }
 
     /** Moves what it remembers of the clock when a settled day begins again. */
     void shift(double seconds) {
         waitsUntil += seconds;
+        bright += seconds;
     }
 
     /** What a stoker remembers. */
-    record Memory(double waitsUntil, double lastMass, boolean burning) {}
+    record Memory(double waitsUntil, double bright, double lastMass, boolean burning) {}
 
     Memory memory() {
-        return new Memory(waitsUntil, lastMass, burning);
+        return new Memory(waitsUntil, bright, lastMass, burning);
     }
 
     /** Takes over a memory, its clock moved. */
     void take(Memory other, double seconds) {
         waitsUntil = other.waitsUntil + seconds;
+        bright = other.bright + seconds;
         lastMass = other.lastMass;
         burning = other.burning;
     }
 
-    /** A load was left out because the store is hot enough: look again later. */
+    /** A load was left out because store or room is hot enough: look again later. */
     void skipped(double t) {
         waitsUntil = t + LOOK_AGAIN;
     }
@@ -75,12 +88,14 @@ final class Stoker {
         if (!Driven.within(r.from(), r.until() + 1, secondOfDay) || t < waitsUntil - 1e-6) return -1;
         double cold = r.whenBelow() - x[plant.body()];
         double empty = 10 * (0.35 * r.mass() - plant.fire().bed(x));
-        return Math.min(cold, empty);
+        return Math.min(cold, Math.max(empty, OUT - x[plant.gas()]));
     }
 
-    /** When the pause after the last load ends: a time at which a run must look again. */
-    double pauseEnds() {
-        return plant.rig().habit() instanceof Habit.Rule ? waitsUntil : Double.POSITIVE_INFINITY;
+    /** The next time at which a run must look again: a pause after a load or the lighting's wide-open air ends. */
+    double looksAgain(double t) {
+        double next = Double.POSITIVE_INFINITY;
+        if (plant.rig().habit() instanceof Habit.Rule && waitsUntil > t + 1e-6) next = waitsUntil;
+        return bright > t + 1e-6 ? Math.min(next, bright) : next;
     }
 
     /** Negative while there is more than coals. */
@@ -90,12 +105,28 @@ final class Stoker {
     }
 
     /** Whether a load is left out because the store is hot enough. */
-    boolean skips(double[] x) {
-        if (plant.store().length == 0) return false;
-        double limit = plant.rig().habit() instanceof Habit.Rule r
-                ? r.skipAbove()
-                : ((Habit.Clock) plant.rig().habit()).skipAbove();
-        return x[plant.store()[0]] > limit;
+    boolean storeIsHot(double[] x) {
+        return plant.store().length > 0
+                && x[plant.store()[0]] > plant.rig().habit().skipAbove();
+    }
+
+    /** Whether a load is left out because the room is warm enough. */
+    boolean roomIsWarm(double[] x) {
+        return x[plant.room()] > plant.rig().habit().skipRoomAbove();
+    }
+
+    /** Whether the fire is out under a heap that would drown any new one: more water than wood and coals. */
+    boolean drowned(double[] x) {
+        double dry = x[plant.volatiles()] + x[plant.carbon()];
+        return x[plant.gas()] < OUT && x[plant.fuelWater()] > Math.max(DAMP, dry);
+    }
+
+    /** Rakes the bed out, all but what has only just been laid on. Returns J taken out. */
+    double rake(double[] y, double[] x) {
+        double before = plant.fire().energy(x);
+        double raw = x[plant.raw()];
+        for (int column : new int[] {plant.fuelWater(), plant.volatiles(), plant.carbon()}) y[Plant.state(column)] = 0;
+        return before - raw * plant.fire().netHeat();
     }
 
     /**
@@ -107,28 +138,39 @@ final class Stoker {
         return full - plant.fire().bed(x);
     }
 
-    /** Puts wood on: adds it to the raw state and opens the air as the hand does. Returns J brought. */
-    double load(double[] y, double t, double secondOfDay, double mass) {
-        y[plant.raw() - Wiring.OUTSIDE] += mass;
+    /**
+     * Puts wood on and opens the air as the hand does. On a dead bed it is lit: some of the load is kindling, split fine so that
+     * it catches at once, and the air stands wide open until it burns. Returns J brought.
+     */
+    double load(double[] y, double[] x, double t, double mass) {
+        double kindling = 0;
+        if (x[plant.gas()] < OUT) {
+            kindling = Math.min(mass, KINDLING);
+            bright = t + LIGHTING;
+        }
+        Burn burn = plant.fire().burn();
+        y[Plant.state(plant.raw())] += mass - kindling;
+        y[Plant.state(plant.fuelWater())] += kindling * burn.moisture();
+        y[Plant.state(plant.volatiles())] += kindling * burn.volatileShare();
+        y[Plant.state(plant.carbon())] += kindling * burn.charShare();
         waitsUntil = t + PAUSE;
         lastMass = mass;
         burning = true;
-        setAir(secondOfDay);
         return mass * plant.fire().netHeat();
     }
 
     /** Banks the fire. */
-    void bank(double secondOfDay) {
+    void bank() {
         burning = false;
-        setAir(secondOfDay);
     }
 
     /** The air as it stands now, share of wide open; NaN under a damper. */
-    double setAir(double secondOfDay) {
+    double setAir(double t, double secondOfDay) {
         Stove.Air air = plant.rig().stove().air();
         double open = Double.NaN;
         if (air instanceof Stove.Air.Hand h) open = burning ? h.burning() : h.banked();
-        if (air instanceof Stove.Air.Clock c) open = DayClock.setting(c, Double.isNaN(secondOfDay) ? 0 : secondOfDay);
+        if (air instanceof Stove.Air.Clock c) open = DayClock.setting(c, secondOfDay);
+        if (t < bright - 1e-6) open = 1;
         if (air instanceof Stove.Air.Damper d) plant.fire().damper(d.setpoint(), d.band(), d.least());
         else plant.fire().open(open);
         return open;

