@@ -290,7 +290,8 @@ public final class Fire implements Part {
 
     /** Heat that the fire gives a surface at this row, W, at x. */
     public double into(int node, double[] x) {
-        evaluate(x);
+        bed = clamped(x[at.volatiles]) + clamped(x[at.carbon]);
+        glow = bed / (bed + HALF_BED);
         double sum = 0;
         for (Surface s : surfaces) {
             if (s.node != node) continue;

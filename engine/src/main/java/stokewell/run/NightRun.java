@@ -24,6 +24,9 @@ public final class NightRun {
     /** Days lived through before the night, after settling. */
     public static final int LIVED_DAYS = 3;
 
+    /** Times the tolerance that is allowed while settling; coarser days differ so much that they take more of them. */
+    private static final double SETTLING = 2;
+
     /** Room left for a store below its own boiling that counts as full, K: common practice, no source. */
     private static final double FULL_BELOW_BOILING = 8;
 
@@ -56,7 +59,15 @@ public final class NightRun {
 
     /** Runs from the settled rig with some of it set as a person says it stands. */
     public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
-        Simulation sim = settled(rig, weather, ask);
+        return run(rig, weather, ask, given, new Neighbour());
+    }
+
+    /**
+     * Runs from the settled rig with some of it set as a person says it stands. A rig that differs little from the one that the
+     * neighbour remembers settles in fewer days; the neighbour then remembers this one.
+     */
+    public static Night run(Rig rig, Weather weather, Ask ask, Given given, Neighbour neighbour) {
+        Simulation sim = settled(rig, weather, ask, neighbour);
         String start = startWords(weather, ask);
         if (!given.nothing()) {
             sim.replace(given.in(sim.plant(), sim.states()));
@@ -79,6 +90,10 @@ public final class NightRun {
 
     /** A simulation that stands, settled, at the start of the night. */
     public static Simulation settled(Rig rig, Weather weather, Ask ask) {
+        return settled(rig, weather, ask, new Neighbour());
+    }
+
+    private static Simulation settled(Rig rig, Weather weather, Ask ask, Neighbour neighbour) {
         double from = seconds(weather, ask.from());
         boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
         int days = repeats ? 0 : LIVED_DAYS;
@@ -87,9 +102,12 @@ public final class NightRun {
         Plant settling = Compiler.compile(rig, mean);
         double secondOfDay = mean.start().toLocalTime().toSecondOfDay();
         double origin = repeats ? from : seconds(mean, weather.start().plusSeconds(Math.round(lived)));
-        Simulation still = new Simulation(settling, secondOfDay, 10 * ask.tolerance());
-        still.place(origin, settling.network().start());
+        Simulation still = new Simulation(settling, secondOfDay, SETTLING * ask.tolerance());
+        double[] start = settling.network().start();
+        neighbour.fill(settling.network(), start);
+        still.place(origin, start);
         Settle.run(still, origin);
+        neighbour.remember(still);
         Simulation sim;
         if (repeats) {
             sim = new Simulation(Compiler.compile(rig, weather), secondOfDay, ask.tolerance());

@@ -36,7 +36,10 @@ public final class Simulation {
     public static final double TOLERANCE = 2e-3;
 
     /** First step after wood is laid on, s: the fire stands still at first and then catches. */
-    private static final double AFTER_LOAD = 20;
+    private static final double AFTER_LOAD = 5;
+
+    /** First step after the fire is banked, s. */
+    private static final double AFTER_BANKING = 9;
 
     /** Less room than this in the firebox is no room for a stick, kg. */
     private static final double LEAST_LOAD = 0.05;
@@ -99,7 +102,11 @@ public final class Simulation {
                 out[count - 1] = stoker.coalsOnly(x);
             }
         });
-        integrator = new Integrator(network, Tolerances.absolute(tolerance), Rosenbrock.RODAS4, Stepping.standard());
+        integrator = new Integrator(
+                network,
+                Tolerances.absolute(tolerance),
+                Rosenbrock.RODAS4,
+                Stepping.standard());
         state = new State(0, network.start(), new double[network.sums()]);
         events = new ArrayList<>();
     }
@@ -164,9 +171,9 @@ public final class Simulation {
      * Goes on after a switch or a load: pumps change the flows at once, nothing else jumps (the fire's gas hangs on states
      * alone), so only the flows are found anew.
      */
-    private void restart(boolean loaded) {
+    private void restart(double longest) {
         findFlows();
-        integrator.forget(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
+        integrator.forget(longest);
     }
 
     private void findFlows() {
@@ -323,7 +330,7 @@ public final class Simulation {
         changed |= Double.compare(open, airNow) != 0;
         airNow = open;
         changed |= actuate(state.t) || loaded;
-        if (changed) restart(loaded);
+        if (changed) restart(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
     }
 
     private void load(double wanted) {
@@ -346,16 +353,19 @@ public final class Simulation {
     }
 
     private void happen(int fired) {
+        double longest = Double.POSITIVE_INFINITY;
         if (fired < latches.size()) {
             latches.get(fired).change();
             actuate(state.t);
         } else if (fired == latches.size()) {
             load(((Habit.Rule) plant.rig().habit()).mass());
+            longest = AFTER_LOAD;
         } else {
             stoker.bank(secondOfDay(state.t));
             events.add(new Event.AirSet(state.t, stoker.setAir(secondOfDay(state.t))));
+            longest = AFTER_BANKING;
         }
-        restart(fired == latches.size());
+        restart(longest);
     }
 
     /** Runs and stops what the latches and hours say; true if anything changed. */
