@@ -102,11 +102,7 @@ public final class Simulation {
                 out[count - 1] = stoker.coalsOnly(x);
             }
         });
-        integrator = new Integrator(
-                network,
-                Tolerances.absolute(tolerance),
-                Rosenbrock.RODAS4,
-                Stepping.standard());
+        integrator = new Integrator(network, Tolerances.absolute(tolerance), Rosenbrock.RODAS4, Stepping.standard());
         state = new State(0, network.start(), new double[network.sums()]);
         events = new ArrayList<>();
     }
