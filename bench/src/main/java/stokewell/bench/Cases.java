@@ -45,16 +45,18 @@ final class Cases {
         } catch (RigFileFault e) {
             throw new IllegalStateException(e);
         }
-        double share = name.equals("boat-shed") ? BOAT_SHED_LOADS : 1;
-        Habit habit = r.habit() instanceof Habit.Clock c
-                ? new Habit.Clock(
-                        c.loads().stream()
-                                .map(l -> new Habit.Load(l.at(), share * l.mass()))
-                                .toList(),
-                        c.skipAbove())
-                : r.habit();
         Place place = new Place(Math.toRadians(55.32), Math.toRadians(-160.52), -9 * 3600, 7, 277.15);
-        return with(r, place, habit, r.store());
+        Rig moved = with(r, place, r.habit(), r.store());
+        return name.equals("boat-shed") ? lighter(moved, BOAT_SHED_LOADS) : moved;
+    }
+
+    /** The same rig with this share of its loads by the clock. */
+    static Rig lighter(Rig r, double share) {
+        Habit.Clock clock = (Habit.Clock) r.habit();
+        List<Habit.Load> loads = clock.loads().stream()
+                .map(l -> new Habit.Load(l.at(), share * l.mass()))
+                .toList();
+        return with(r, r.place(), new Habit.Clock(loads, clock.skipAbove()), r.store());
     }
 
     /** The same rig loaded by rule: whenever the stove has cooled, from eight to five. */

@@ -220,8 +220,7 @@ public final class SideBySide {
                 + " Jacobians | factorisations | switches | restarts |");
         System.out.println("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
         print(reference, reference.course);
-        double[] own =
-                full ? new double[] {4e-2, 2e-2, 1e-2, 5e-3, 2e-3, 1e-3, 5e-4, 2e-4} : new double[] {1e-2, 2e-3, 5e-4};
+        double[] own = full ? new double[] {4e-2, 2e-2, 1e-2, 5e-3, 2e-3, 1e-3, 5e-4} : new double[] {2e-2, 5e-3, 1e-3};
         List<Result> ours = new ArrayList<>();
         for (double tolerance : own) ours.add(measured(() -> ours(tolerance), RUNS));
         ours.forEach(r -> print(r, reference.course));

@@ -124,7 +124,7 @@ public final class Other {
         }
         x = network.columns(t, y);
         for (Latch latch : plant.latches()) latch.settle(x);
-        stoker.setAir(secondOfDay(t));
+        stoker.setAir(t, secondOfDay(t));
         actuate(t);
         restart(t);
     }
@@ -142,7 +142,7 @@ public final class Other {
             if (t >= until - 1e-6) return;
             if (tick) tick(t);
             double stop = Math.min(until, t + clock.untilNext(secondOfDay(t)));
-            double pause = stoker.pauseEnds();
+            double pause = stoker.looksAgain(t);
             if (pause > t + 1e-6) stop = Math.min(stop, pause);
             int fired = -1;
             while (t < stop - 1e-6) {
@@ -210,7 +210,7 @@ public final class Other {
                 }
             }
         }
-        double open = stoker.setAir(now);
+        double open = stoker.setAir(t, now);
         changed |= Double.compare(open, airNow) != 0;
         airNow = open;
         changed |= actuate(t);
@@ -224,8 +224,17 @@ public final class Other {
     private void load(double t, double wanted) {
         double[] x = network.columns(t, y);
         double mass = Math.min(wanted, stoker.fits(x));
-        if (mass < LEAST_LOAD || stoker.skips(x)) stoker.skipped(t);
-        else stoker.load(y, t, secondOfDay(t), mass);
+        boolean drowned = stoker.drowned(x);
+        if (mass < LEAST_LOAD && !drowned || stoker.storeIsHot(x) || stoker.roomIsWarm(x)) {
+            stoker.skipped(t);
+            return;
+        }
+        if (drowned) {
+            stoker.rake(y, x);
+            x = network.columns(t, y);
+        }
+        stoker.load(y, x, t, Math.min(wanted, stoker.fits(x)));
+        stoker.setAir(t, secondOfDay(t));
     }
 
     private void happen(double t, int fired) {
@@ -237,8 +246,8 @@ public final class Other {
         } else if (fired == latches) {
             load(t, ((Habit.Rule) plant.rig().habit()).mass());
         } else {
-            stoker.bank(secondOfDay(t));
-            stoker.setAir(secondOfDay(t));
+            stoker.bank();
+            stoker.setAir(t, secondOfDay(t));
         }
     }
 

@@ -287,7 +287,8 @@ public final class Fire implements Part {
 
     /** Heat that the fire gives a surface at this row, W, at x. */
     public double into(int node, double[] x) {
-        evaluate(x);
+        lying = Bed.clamped(x[at.volatiles]) + Bed.clamped(x[at.carbon]);
+        glow = lying / (lying + HALF_BED);
         double sum = 0;
         for (Surface s : surfaces) {
             if (s.node != node) continue;

@@ -8,8 +8,9 @@ import stokewell.network.Network;
  * Finds the state that a rig comes to when the same day repeats: slab, ground and walls remember weeks, so a night that
  * starts cold tells a wrong story.
  *
- * <p>Solves y = P(y), P one simulated day, by Anderson acceleration (Walker and Ni, SIAM J. Numer. Anal. 49 (2011) 1715)
- * over the heat nodes: the slow ones are nearly linear, so a dozen days do what would else take a year. Fuel, latches and
+ * <p>Solves y = P(y), P one simulated day, over the heat nodes: what a day changes is carried on to all days to come as if the
+ * rig were linear ({@link Leap}), and what that misses is mended by Anderson acceleration (Walker and Ni, SIAM J. Numer.
+ * Anal. 49 (2011) 1715). So five to ten days do what would else take a year. Fuel, latches and
  * sensors are carried from day to day. Where rules make the day jump (a load more or less), the residual does not go to
  * zero; then the best day found is taken and its residual told.
  */
@@ -56,10 +57,18 @@ final class Settle {
         double bestResidual = Double.POSITIVE_INFINITY;
         int held = 0;
         int days = 0;
+        Leap leap = new Leap(network);
+        boolean leaps = false;
+        double[] change = new double[n];
         while (days < hurry.mostDays()) {
             if (!hurry.goOn().getAsBoolean()) throw new CancellationException("no one waits for this any more");
             double[] before = sim.states().clone();
+            if (days == 1) sim.watch((step, y) -> leap.see(step.end(), y, step.end() - step.start()));
             sim.run(from + DayClock.DAY);
+            if (days == 1) {
+                sim.watch((step, y) -> {});
+                leaps = leap.ready();
+            }
             sim.rewind(from);
             days++;
             double[] after = sim.states().clone();
@@ -74,7 +83,12 @@ final class Settle {
                 best = after;
             }
             if (residual < SETTLED) return new Found(days, residual);
-            if (days > 1) {
+            if (leaps) {
+                for (int k = 0; k < heat; k++) change[node[k]] = f[k];
+                leap.carry(change);
+                for (int k = 0; k < heat; k++) f[k] = change[node[k]];
+            }
+            if (days > 2) {
                 int slot = held % DEPTH;
                 for (int k = 0; k < heat; k++) {
                     dx[slot][k] = x[k] - lastX[k];
@@ -84,7 +98,7 @@ final class Settle {
             }
             System.arraycopy(x, 0, lastX, 0, heat);
             System.arraycopy(f, 0, lastF, 0, heat);
-            if (days < 3) continue;
+            if (days < 2) continue;
             double[] gamma = leastSquares(df, f, Math.min(held, DEPTH));
             double[] next = after.clone();
             for (int k = 0; k < heat; k++) {

@@ -36,7 +36,10 @@ public final class Simulation {
     public static final double TOLERANCE = 2e-3;
 
     /** First step after wood is laid on, s: the fire stands still at first and then catches. */
-    private static final double AFTER_LOAD = 20;
+    private static final double AFTER_LOAD = 5;
+
+    /** First step after the fire is banked, s. */
+    private static final double AFTER_BANKING = 9;
 
     /** Metal that nobody pours water on, K. */
     private static final double HOT_METAL = 333;
@@ -203,10 +206,10 @@ public final class Simulation {
      * Goes on after a switch or a load: pumps change the flows at once, and kindling the fire's gas; nothing else jumps, so
      * after a switch only the flows are found anew.
      */
-    private void restart(boolean loaded) {
+    private void restart(double longest) {
         findFlows();
-        if (loaded) integrator.restart(state);
-        integrator.forget(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
+        if (longest == AFTER_LOAD) integrator.restart(state);
+        integrator.forget(longest);
     }
 
     private void findFlows() {
@@ -389,7 +392,7 @@ public final class Simulation {
         changed |= Double.compare(open, airNow) != 0;
         airNow = open;
         changed |= actuate(state.t) || loaded;
-        if (changed) restart(loaded);
+        if (changed) restart(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
     }
 
     /** Lays on wood that was noted, whatever the habit says and the firebox is reckoned to hold. */
@@ -400,7 +403,7 @@ public final class Simulation {
         loads++;
         lastLoadTime = state.t;
         events.add(new Event.Loaded(state.t, mass));
-        restart(true);
+        restart(AFTER_LOAD);
     }
 
     private void load(double wanted) {
@@ -436,16 +439,19 @@ public final class Simulation {
     }
 
     private void happen(int fired) {
+        double longest = Double.POSITIVE_INFINITY;
         if (fired < latches.size()) {
             latches.get(fired).change();
             actuate(state.t);
         } else if (fired == latches.size()) {
             load(((Habit.Rule) plant.rig().habit()).mass());
+            longest = AFTER_LOAD;
         } else {
             stoker.bank();
             events.add(new Event.AirSet(state.t, stoker.setAir(state.t, secondOfDay(state.t))));
+            longest = AFTER_BANKING;
         }
-        restart(fired == latches.size());
+        restart(longest);
     }
 
     /** Runs and stops what the latches and hours say; true if anything changed. */

@@ -9,7 +9,8 @@ import java.util.BitSet;
  * along flat arrays, without search and without allocation.
  *
  * <p>Pivots are the diagonal, taken without interchange in the order of least Markowitz product (r-1)(c-1) of what is
- * left (Markowitz, Management Science 3 (1957) 255; on a symmetric pattern this is minimum degree). That is stable for
+ * left (Markowitz, Management Science 3 (1957) 255; on a symmetric pattern this is minimum degree), and among equals the
+ * one that waits for the fewest others in a row. That is stable for
  * what it is meant for: matrices M/(h gamma) - J of heat networks, which are close to diagonally dominant. It is not a
  * solver for arbitrary matrices; a zero or non-finite pivot is reported, a merely small one is not.
  *
@@ -25,29 +26,33 @@ public final class SparseLu {
     private final int places;
     /** order[k] is the row and column that is eliminated k-th. */
     private final int[] order;
-    /** Rows in elimination order; each holds L left of the diagonal, 1/pivot on it, U right of it. */
-    private final int[] start;
 
-    private final int[] diagonal;
-    private final int[] column;
-    /** As column, in the caller's numbering. */
-    private final int[] unknown;
-
+    /**
+     * A = L D U, L and U with ones on their diagonals: L column by column, then U column by column from the last one, so
+     * that either sweep of a solution reads straight on, then the inverse of D.
+     */
     private final double[] lu;
-    /** Where a place of the pattern goes in lu; where fill is; where each update lands, in the order of the walk. */
+
+    private final int pivots;
+    /** Row << 16 | column, in elimination order, of each entry of L and of U. */
+    private final int[] lower;
+
+    private final int[] upper;
+    /** Where the column of pivot k ends in L, and its share of the updates. */
+    private final int[] lowerEnd;
+
+    private final int[] updateEnd;
+    /** Place that changes, place in L and place in U of each update, in the order of the walk. */
+    private int[] target = {};
+
+    private int[] left = {};
+    private int[] right = {};
+    /** Where a place of the pattern goes in lu; where fill is; where the diagonal of each row of the caller's is. */
     private final int[] home;
 
     private final int[] fill;
-    private int[] target = {};
-    private int[] left = {};
-    private int[] right = {};
-    /** Entries of L, column by column, and where the share of pivot k ends among them and among the updates. */
-    private int[] lower = {};
-
-    private final int[] scaleEnd;
-    private final int[] updateEnd;
-    /** diagonalHome[i] is the place in lu of the diagonal of row i in the caller's numbering. */
-    private final int[] diagonalHome;
+    private final int[] diagonal;
+    private final double[] work;
 
     /** @param pattern square, with every diagonal */
     public SparseLu(Pattern pattern) {
@@ -65,36 +70,52 @@ public final class SparseLu {
         order = leastMarkowitz(pattern);
         int[] rank = new int[n];
         for (int k = 0; k < n; k++) rank[order[k]] = k;
+        work = new double[n];
 
+        int[][] at = new int[n][n];
+        for (int[] row : at) Arrays.fill(row, -1);
         BitSet[] filled = fillIn(pattern, rank);
-        start = new int[n + 1];
-        for (int k = 0; k < n; k++) start[k + 1] = start[k] + filled[k].cardinality();
-        column = new int[start[n]];
-        unknown = new int[start[n]];
-        diagonal = new int[n];
-        for (int k = 0, p = 0; k < n; k++) {
-            for (int c = filled[k].nextSetBit(0); c >= 0; c = filled[k].nextSetBit(c + 1)) {
-                if (c == k) diagonal[k] = p;
-                unknown[p] = order[c];
-                column[p++] = c;
+        int size = 0;
+        for (BitSet row : filled) size += row.cardinality();
+        int[] entries = new int[size - n];
+        lowerEnd = new int[n];
+        int count = 0;
+        for (int k = 0; k < n; k++) {
+            for (int i = k + 1; i < n; i++) {
+                if (!filled[i].get(k)) continue;
+                at[i][k] = count;
+                entries[count++] = i << 16 | k;
+            }
+            lowerEnd[k] = count;
+        }
+        lower = Arrays.copyOf(entries, count);
+        for (int k = n - 1; k >= 0; k--) {
+            for (int i = k - 1; i >= 0; i--) {
+                if (!filled[i].get(k)) continue;
+                at[i][k] = count;
+                entries[count++] = i << 16 | k;
             }
         }
-        lu = new double[start[n]];
+        upper = Arrays.copyOfRange(entries, lower.length, count);
+        pivots = count;
+        lu = new double[pivots + n];
+        diagonal = new int[n];
+        for (int k = 0; k < n; k++) {
+            at[k][k] = pivots + k;
+            diagonal[order[k]] = pivots + k;
+        }
 
         home = new int[places];
-        boolean[] given = new boolean[start[n]];
+        boolean[] given = new boolean[lu.length];
         for (int i = 0; i < n; i++) {
             for (int p = pattern.start()[i]; p < pattern.start()[i + 1]; p++) {
-                home[p] = find(rank[i], rank[pattern.column()[p]]);
+                home[p] = at[rank[i]][rank[pattern.column()[p]]];
                 given[home[p]] = true;
             }
         }
         fill = missing(given);
-        diagonalHome = new int[n];
-        for (int k = 0; k < n; k++) diagonalHome[order[k]] = diagonal[k];
-        scaleEnd = new int[n];
         updateEnd = new int[n];
-        plan();
+        plan(at);
     }
 
     /** Rows and columns, in the order in which they are eliminated. */
@@ -113,6 +134,7 @@ public final class SparseLu {
             }
         }
         int[] order = new int[n];
+        int[] depth = new int[n];
         BitSet left = new BitSet(n);
         left.set(0, n);
         for (int k = 0; k < n; k++) {
@@ -120,8 +142,9 @@ public final class SparseLu {
             long least = Long.MAX_VALUE;
             for (int i = left.nextSetBit(0); i >= 0; i = left.nextSetBit(i + 1)) {
                 long product = (row[i].cardinality() - 1L) * (col[i].cardinality() - 1L);
-                if (product < least) {
-                    least = product;
+                long cost = product << 32 | depth[i];
+                if (cost < least) {
+                    least = cost;
                     best = i;
                 }
             }
@@ -132,6 +155,7 @@ public final class SparseLu {
             across.clear(best);
             down.clear(best);
             for (int i = down.nextSetBit(0); i >= 0; i = down.nextSetBit(i + 1)) {
+                depth[i] = Math.max(depth[i], depth[best] + 1);
                 row[i].or(across);
                 row[i].clear(best);
             }
@@ -169,29 +193,23 @@ public final class SparseLu {
         return Arrays.copyOf(found, count);
     }
 
-    /** Walks the elimination once, noting which entries each pivot scales and where each product lands. */
-    private void plan() {
-        int[] below = new int[lu.length];
-        int[] products = new int[16];
+    /** Walks the elimination once, noting where each product lands. */
+    private void plan(int[][] at) {
+        int[] products = new int[48];
         int count = 0;
-        int scaled = 0;
         for (int k = 0; k < n; k++) {
             for (int i = k + 1; i < n; i++) {
-                int p = find(i, k);
-                if (p < 0) continue;
-                below[scaled++] = p;
-                for (int u = diagonal[k] + 1; u < start[k + 1]; u++) {
-                    if (count + 3 > products.length) products = Arrays.copyOf(products, 2 * products.length);
-                    products[count] = find(i, column[u]);
-                    products[count + 1] = p;
-                    products[count + 2] = u;
-                    count += 3;
+                if (at[i][k] < 0) continue;
+                for (int j = k + 1; j < n; j++) {
+                    if (at[k][j] < 0) continue;
+                    if (count == products.length) products = Arrays.copyOf(products, 2 * count);
+                    products[count++] = at[i][j];
+                    products[count++] = at[i][k];
+                    products[count++] = at[k][j];
                 }
             }
-            scaleEnd[k] = scaled;
             updateEnd[k] = count / 3;
         }
-        lower = Arrays.copyOf(below, scaled);
         target = new int[count / 3];
         left = new int[count / 3];
         right = new int[count / 3];
@@ -200,10 +218,6 @@ public final class SparseLu {
             left[q] = products[3 * q + 1];
             right[q] = products[3 * q + 2];
         }
-    }
-
-    private int find(int row, int col) {
-        return Arrays.binarySearch(column, start[row], start[row + 1], col);
     }
 
     /** Number of unknowns. */
@@ -243,53 +257,53 @@ public final class SparseLu {
     public int factorShifted(double[] shift, double[] jacobian) {
         for (int p = 0; p < places; p++) lu[home[p]] = -jacobian[p];
         for (int p : fill) lu[p] = 0;
-        for (int i = 0; i < n; i++) lu[diagonalHome[i]] += shift[i];
+        for (int i = 0; i < n; i++) lu[diagonal[i]] += shift[i];
         return eliminate();
     }
 
     /** Right-looking: all updates by pivot k are independent of each other, so that the processor overlaps them. */
     private int eliminate() {
         final double[] lu = this.lu;
-        final int[] lower = this.lower;
         final int[] target = this.target;
         final int[] left = this.left;
         final int[] right = this.right;
         int p = 0;
         int q = 0;
         for (int k = 0; k < n; k++) {
-            int pivot = diagonal[k];
-            double inverse = 1 / lu[pivot];
+            double inverse = 1 / lu[pivots + k];
             if (!(Math.abs(inverse) <= Double.MAX_VALUE) || inverse == 0) return order[k];
-            lu[pivot] = inverse;
-            for (int end = scaleEnd[k]; p < end; p++) lu[lower[p]] *= inverse;
+            lu[pivots + k] = inverse;
+            for (int end = lowerEnd[k]; p < end; p++) lu[p] *= inverse;
             for (int end = updateEnd[k]; q < end; q++) lu[target[q]] -= lu[left[q]] * lu[right[q]];
         }
+        int first = lower.length;
+        for (int u = 0; u < upper.length; u++) lu[first + u] *= lu[pivots + (upper[u] >>> 16)];
         return FACTORED;
     }
 
-    /** Overwrites b with the solution of A x = b for the A last factored. */
+    /**
+     * Overwrites b with the solution of A x = b for the A last factored.
+     *
+     * <p>One walk along the entries of L and one along those of U, without inner loops: rows hold three or four entries
+     * each, and a loop so short costs more in guessing its end than in its work.
+     */
     public void solve(double[] b) {
         final double[] lu = this.lu;
-        final int[] start = this.start;
-        final int[] diagonal = this.diagonal;
-        final int[] column = this.unknown;
+        final double[] w = work;
+        final int[] lower = this.lower;
+        final int[] upper = this.upper;
         final int[] order = this.order;
-        for (int k = 0; k < n; k++) {
-            int end = diagonal[k];
-            int p = start[k];
-            if (p == end) continue;
-            int i = order[k];
-            double sum = b[i];
-            for (; p < end; p++) sum -= lu[p] * b[column[p]];
-            b[i] = sum;
+        for (int k = 0; k < w.length; k++) w[k] = b[order[k]];
+        for (int q = 0; q < lower.length; q++) {
+            int at = lower[q];
+            w[at >>> 16] -= lu[q] * w[at & 0xffff];
         }
-        for (int k = n - 1; k >= 0; k--) {
-            int i = order[k];
-            int pivot = diagonal[k];
-            int end = start[k + 1];
-            double sum = b[i];
-            for (int p = pivot + 1; p < end; p++) sum -= lu[p] * b[column[p]];
-            b[i] = sum * lu[pivot];
+        for (int k = 0; k < w.length; k++) w[k] *= lu[pivots + k];
+        int first = lower.length;
+        for (int q = 0; q < upper.length; q++) {
+            int at = upper[q];
+            w[at >>> 16] -= lu[first + q] * w[at & 0xffff];
         }
+        for (int k = 0; k < w.length; k++) b[order[k]] = w[k];
     }
 }
