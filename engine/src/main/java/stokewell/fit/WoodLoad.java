@@ -30,11 +30,6 @@ public record WoodLoad(double time, double mass, double moisture) {
         return mass * Wood.netHeat(NET_DRY, Double.isNaN(moisture) ? otherwise : moisture);
     }
 
-    /** The same without what was measured of its moisture. */
-    WoodLoad weighed() {
-        return new WoodLoad(time, mass, Double.NaN);
-    }
-
     /** Share of the mass whose moisture was measured. */
     public static double measured(List<WoodLoad> loads) {
         double all = 0;

@@ -26,10 +26,12 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
     private static final double STORE_RISE = 8;
 
     private static final double STORE_WITHIN = 6 * 3600;
+    /** The same of a stove or a flue; loggers that read once an hour see it, too. */
+    private static final double STOVE_RISE = 25;
+
+    private static final double STOVE_WITHIN = 2 * 3600;
     /** A load explains a rise from so long before it to so long after, s. */
     private static final double EXPLAINS = 8 * 3600;
-
-    private static final double BEFORE_LOAD = 1800;
 
     public WoodPeriod {
         days = List.copyOf(days);
@@ -101,31 +103,30 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
     private static boolean[] unnoted(Series fire, boolean store, List<WoodLoad> loads, long first, int count) {
         boolean[] days = new boolean[count];
         if (fire == null) return days;
-        for (double t : store ? climbs(fire) : Burns.rises(fire)) {
-            boolean known = loads.stream().anyMatch(l -> l.time() > t - EXPLAINS && l.time() < t + EXPLAINS);
-            if (!store) {
-                known = loads.stream().anyMatch(l -> l.time() > t - EXPLAINS && l.time() < t + BEFORE_LOAD);
-            }
+        List<Double> climbs = store ? climbs(fire, STORE_RISE, STORE_WITHIN) : climbs(fire, STOVE_RISE, STOVE_WITHIN);
+        for (double t : climbs) {
+            double until = t + (store ? EXPLAINS : STOVE_WITHIN);
+            boolean known = loads.stream().anyMatch(l -> l.time() > t - EXPLAINS && l.time() < until);
             int d = (int) (day(t) - first);
             if (!known && d >= 0 && d < count) days[d] = true;
         }
         return days;
     }
 
-    /** Where a store begins to climb as only a fire makes it climb. */
-    static List<Double> climbs(Series s) {
+    /** Where a sensor begins to climb as only a fire makes it climb: so many K within so many s. */
+    static List<Double> climbs(Series s, double rise, double within) {
         List<Double> found = new ArrayList<>();
         double[] t = s.time();
         double[] v = s.value();
         int low = 0;
         double quietUntil = Double.NEGATIVE_INFINITY;
         for (int i = 1; i < t.length; i++) {
-            while (low < i && t[i] - t[low] > STORE_WITHIN) low++;
+            while (low < i && t[i] - t[low] > within) low++;
             for (int k = i; k > low; k--) if (v[k] < v[low]) low = k;
-            if (v[i] - v[low] <= STORE_RISE) continue;
+            if (v[i] - v[low] <= rise) continue;
             // one fire climbs for hours: it is told once
             if (t[low] > quietUntil) found.add(t[low]);
-            quietUntil = t[i] + STORE_WITHIN;
+            quietUntil = t[i] + within;
             low = i;
         }
         return found;
