@@ -13,7 +13,7 @@ import stokewell.solve.Counters;
 public final class Shares {
 
     private static final int CALLS = 20_000;
-    private static final int NIGHTS = 200;
+    private static final int NIGHTS = 60;
 
     private Shares() {}
 
