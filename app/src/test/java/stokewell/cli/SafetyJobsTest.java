@@ -3,10 +3,13 @@ package stokewell.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** Questions that people bring about safety, each held against a sum on an envelope. */
@@ -76,6 +79,46 @@ class SafetyJobsTest {
                         .findFirst()
                         .orElseThrow())
                 .contains("STOP. Flammable vapours");
+    }
+
+    /** A clockmaker who knows five things, "cold place" among them: where does he start? */
+    @Test
+    void whoKnowsLittleGetsARangeAndWhatToMeasureFirst(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("clock.yaml");
+        String[] known = {
+            "begin",
+            file.toString(),
+            "name=Clock shed",
+            "length=6m",
+            "width=5m",
+            "height=2.6m",
+            "walls=25 mm softwood, 50 mm mineral wool",
+            "low=-15C",
+            "stove=small",
+            "loop=gravity",
+            "emitter=radiator"
+        };
+        Shell.Said said = Shell.say(known);
+        assertThat(said.err()).isEmpty();
+        assertThat(said.status()).isZero();
+        String told = said.out().replaceAll("\\s+", " ");
+        double low = number(told, "room is at (-?\\d+) C");
+        double high = number(told, "room is at -?\\d+ C to (-?\\d+) C");
+        double likely = number(told, "likely near (-?\\d+) C");
+        assertThat(likely).isStrictlyBetween(low, high);
+        // with a factor of two on the loss and 40 % on the wood no honest answer is closer than this
+        assertThat(high - low).isBetween(8.0, 25.0);
+        // the envelope: what wood warms a shed scales as kg over W/K, so these two move it most
+        assertThat(told.indexOf("how fast the shop loses heat")).isBetween(0, told.indexOf("kg of wood in a day"));
+        assertThat(told.indexOf("kg of wood in a day")).isLessThan(told.indexOf("Then"));
+        assertThat(told)
+                .contains("One night's cooling without heat")
+                .contains("litres in the store: 7:30 lies between");
+        assertThat(told).contains("no valve between it and the fire").contains("a power cut boils nothing");
+        // the check is asked about vapours before anything is sized, and the file is one that every verb reads
+        assertThat(told).contains("0 to stop for").contains("flammable vapours and garages first");
+        assertThat(Files.readString(file)).contains("walls: 25 mm softwood, 50 mm mineral wool");
+        assertThat(Shell.say(known).status()).as("nothing is written over").isEqualTo(2);
     }
 
     private static final Pattern SI =
