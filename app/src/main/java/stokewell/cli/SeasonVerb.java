@@ -116,7 +116,7 @@ final class SeasonVerb implements Callable<Integer> {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
             double density =
                     wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
-            tell(season, CardFacts.of(density, units).in(outdoors.told()).checked(joined(check)));
+            tell(season, CardFacts.of(density, units).in(outdoors.told()).checked(joined(check), units));
             return 0;
         } catch (CancellationException e) {
             if (progress) clear(err);

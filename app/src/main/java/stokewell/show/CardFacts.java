@@ -50,7 +50,12 @@ public record CardFacts(
         return new CardFacts(stackedDensity, stack, weather, cautions, other, name, check);
     }
 
-    /** The same with what was found on the rig itself. */
+    /** The same with what was found on the rig itself, told in these units. */
+    public CardFacts checked(Check found, UnitSystem units) {
+        return checked(Spoken.in(found, units));
+    }
+
+    /** The same with what was found on the rig itself, as it is worded. */
     public CardFacts checked(Check found) {
         return new CardFacts(stackedDensity, stack, weather, cautions, before, beforeName, found);
     }

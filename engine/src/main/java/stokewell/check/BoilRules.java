@@ -23,6 +23,7 @@ final class BoilRules {
         full(s, f);
         bare(s, f);
         flux(s, f);
+        furred(s, f);
         frost(s, f);
     }
 
@@ -55,6 +56,7 @@ final class BoilRules {
                 "gravity heat leak of a tenth of the output at least, on bare wide pipe: BS 8303, EN 12828 practice";
         StringJoiner buys = new StringJoiner(" ");
         for (Drill.Guard g : d.guards()) {
+            if (g.byHand() || !Double.isNaN(g.pressureWithout())) continue;
             buys.add(say("Without %s: %s.", g.name(), after(g.without())));
         }
         if (d.firstBoil() == NEVER) {
@@ -89,7 +91,10 @@ final class BoilRules {
         if (s.waterTop() > s.highestPickup() && !Double.isNaN(s.rig().loop().checkValve())) {
             r.add("change the spring check valve for a flap that a few pascals open, or take it out");
         }
-        r.add("put a radiator on bare wide pipe above the stove, that runs by gravity with nothing that shuts");
+        double after = DumpRules.afterShut(s);
+        r.add("put a radiator"
+                + (Double.isNaN(after) ? "" : say(" for %.1f kW", after / 1000))
+                + " on bare wide pipe above the stove, that runs by gravity with nothing that shuts");
         if (s.pumped() && s.safety().battery() == null) {
             double watts = s.rig().loop().pump().power();
             r.add(say("or keep the pump on a battery: %.0f Wh for 5 h", 5 * watts / 0.85));
@@ -296,7 +301,7 @@ final class BoilRules {
         double critical = Boiling.criticalFlux(s.saturation());
         String basis = "Zuber's critical flux of still water at saturation";
         String why = say(
-                "The greatest fire puts %.0f kW on a square metre; it lifts off at %.0f.",
+                "The greatest fire puts %.0f kW/m² on the metal; water lifts off at %.0f kW/m².",
                 flux / 1000, critical / 1000);
         if (flux > 0.5 * critical) {
             f.mend(
@@ -318,6 +323,18 @@ final class BoilRules {
                     "More flow, soft water, or less area in the flame. Do not throttle the water: a throttled coil boils.",
                     "nucleate boiling at a wall above saturation (Rohsenow)");
         }
+    }
+
+    private static void furred(Subject s, Findings f) {
+        Drill d = s.drill(Fault.FOULED);
+        if (d == null) return;
+        f.add(
+                d.level(),
+                "boil.furred",
+                "Soot on the coil and lime in it take its heat unseen.",
+                d.sentence(),
+                "Brush it weekly; note how many degrees the store gains in an hour of full fire, and compare each month.",
+                "a drill: 3 mm (1/8 in) of soot at 0.1 W/m·K, 2 mm (1/16 in) of lime at 0.8 W/m·K; practice");
     }
 
     private static void frost(Subject s, Findings f) {

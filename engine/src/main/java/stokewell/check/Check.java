@@ -23,7 +23,9 @@ public record Check(List<Finding> findings) {
         RoomRules.vapours(s, f);
         if (s.wet()) {
             BoilRules.look(s, f);
+            DumpRules.look(s, f);
             OutletRules.look(s, f);
+            HeaderRules.look(s, f);
             FlowRules.look(s, f);
             MetalRules.look(s, f);
         }

@@ -40,7 +40,7 @@ final class FlowRules {
 
     private static void slope(Subject s, Findings f) {
         double lift = supplyHeight(s) - s.highestPickup();
-        String basis = "a hot riser that climbs all the way, 20 mm in a metre or more: practice of gravity heating";
+        String basis = "a hot riser that climbs all the way, 2 % or more: practice of gravity heating";
         if (lift > 0.2) {
             f.fine(
                     "loop.rise",
@@ -154,7 +154,10 @@ final class FlowRules {
             backwards += m;
             samples++;
         }
-        if (samples < 0.1 * flow.length || samples == 0) return;
+        if (samples < 0.1 * flow.length || samples == 0) {
+            freed(s, f);
+            return;
+        }
         f.mind(
                 "loop.reverse",
                 say(
@@ -164,6 +167,27 @@ final class FlowRules {
                 "A heat trap (a loop of pipe that dips) or a flap in the safe direction; never a spring check valve in the only gravity "
                         + "path. Look in the morning whether the return pipe is warm.",
                 "the run's own flow; thermosyphon practice");
+    }
+
+    /** It does not run backwards as it is: what keeps it from that, and what it would cost. */
+    private static void freed(Subject s, Findings f) {
+        Drill d = s.drill(Fault.REVERSE_FLOW);
+        if (d == null) return;
+        String basis = "a drill: the same night without its check valve";
+        if (d.level() == Level.FINE) {
+            f.fine("loop.reverse", "The loop does not run backwards at night.", d.sentence(), basis);
+        } else {
+            f.add(
+                    d.level(),
+                    "loop.reverse",
+                    Double.isNaN(s.rig().loop().checkValve())
+                            ? "At night the store's heat goes back into stove and chimney."
+                            : "Only the check valve keeps the store's heat out of the chimney at night.",
+                    d.sentence(),
+                    "A heat trap (a loop of pipe that dips) or a flap in the safe direction. Look in the morning whether the return pipe "
+                            + "is warm.",
+                    basis);
+        }
     }
 
     private static void speed(Subject s, Findings f) {

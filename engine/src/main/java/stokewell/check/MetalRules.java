@@ -129,7 +129,7 @@ final class MetalRules {
             f.mend(
                     "zinc.copper",
                     "Galvanised steel and copper in one water.",
-                    "A tenth of a milligram of copper in a litre pits the zinc fast.",
+                    "A tenth of a part of copper in a million pits the zinc fast.",
                     "Copper last in the flow, or none; a dielectric break between.",
                     basis);
         }
@@ -193,7 +193,7 @@ final class MetalRules {
                     "water.hardness",
                     "safety.materials.hardness: mg/L",
                     "How hard is the water?",
-                    "Lime settles where it is hottest, on the coil: a millimetre takes a tenth of its heat and lets the metal glow "
+                    "Lime settles where it is hottest, on the coil: 1 mm takes a tenth of its heat and lets the metal glow "
                             + "beneath.",
                     basis);
         } else if (m.hardness() > HARD) {
@@ -201,12 +201,12 @@ final class MetalRules {
             f.add(
                     topped ? Level.MEND : Level.MIND,
                     "water.hardness",
-                    say("The water holds %.0f mg of lime in a litre.", m.hardness()),
+                    say("The water holds %.0f ppm of lime.", m.hardness()),
                     say(
                             "One filling of %.0f L leaves up to %.1f kg of it%s.",
                             1000 * Contents.closedPart(s.rig()),
                             Contents.closedPart(s.rig()) * m.hardness() / 1000,
-                            topped ? ", and every litre that boils off or evaporates leaves its own" : ""),
+                            topped ? ", and all that boils off or evaporates leaves its own" : ""),
                     "Fill with rain or softened water and an inhibitor; vinegar and a rinse, cold, if the coil has furred.",
                     basis);
         } else {

@@ -286,7 +286,7 @@ final class RoomRules {
         f.mind(
                 "air.dust",
                 "Where a collector runs there is dust.",
-                "A cloud of fine dust explodes, a layer thicker than a coin smoulders; a millimetre on fins halves their heat.",
+                "A cloud of fine dust explodes, a layer thicker than a coin smoulders; 1 mm on fins halves their heat.",
                 "A filter before the air tubes, cleaned monthly; no sanding with a fire or coals; the collector's pipe earthed.",
                 "practice of wood shops; NFPA 664 in spirit");
     }

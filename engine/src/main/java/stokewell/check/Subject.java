@@ -47,7 +47,7 @@ record Subject(Rig rig, Night day, List<Drill> drills) {
 
     Safety.OpenVent vent() {
         Safety.OpenVent v = rig.safety().vent();
-        return v != null ? v : new Safety.OpenVent(Double.NaN, null, null, Double.NaN);
+        return v != null ? v : new Safety.OpenVent(Double.NaN, null, null, Double.NaN, Double.NaN, null);
     }
 
     /** A drill that was run and can happen, or null. */

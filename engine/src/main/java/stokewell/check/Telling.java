@@ -28,6 +28,7 @@ final class Telling {
     private final double air;
     private final double head;
     private final Drill.Flashed flash;
+    private String said = "";
 
     Telling(Rig rig, Fault fault, Watch w, double start, List<Drill.Guard> guards) {
         this.rig = rig;
@@ -38,6 +39,12 @@ final class Telling {
         air = w.airPressure();
         head = Pressure.head(rig);
         flash = fault == Fault.DRY_REFILLED ? flashed() : null;
+    }
+
+    /** What happened, where the fault itself can say it better. */
+    Telling saying(String what) {
+        said = what;
+        return this;
     }
 
     Drill drill() {
@@ -75,6 +82,7 @@ final class Telling {
                 w.stove,
                 w.storeTop > 0 ? w.storeTop : Double.NaN,
                 w.draft,
+                w.drawn,
                 flash,
                 w.course(),
                 guards,
@@ -109,11 +117,20 @@ final class Telling {
     }
 
     private double fitted() {
+        if (fault == Fault.VENT_NARROW) {
+            double latent = Water.latentHeat(Water.saturationTemperature(air));
+            double open = Vented.ventSteam(rig.loop().header().vent() / 3, head, air) * latent;
+            return open
+                    + (rig.safety().relief() == null
+                            ? 0
+                            : Vented.valve(rig.safety().relief(), air));
+        }
         if (sealed()) return reliefReached() ? Vented.valve(rig.safety().relief(), air) : 0;
         return Vented.fitted(rig, air, head, true);
     }
 
     private double pressure(double needed, boolean boils) {
+        if (!rig.safety().closed() && w.choked > 0) return head + w.choked;
         if (sealed()) {
             // water shut in all round bursts its walls as it warms, long before it boils
             if (!boils && fault == Fault.VENT_BLOCKED) return w.gauge;
@@ -130,10 +147,13 @@ final class Telling {
     // ---------------------------------------------------------------- words
 
     private String sentence(boolean boils, double needed, double fitted, double pressure) {
+        if (!said.isEmpty()) return said + " " + Advice.of(rig, fault, boils);
         String what = switch (fault) {
             case DRY_REFILLED -> flash();
             case FROZEN_RUN -> frozen();
             case BACKDRAFT -> backdraft();
+            case CHIMNEY_FIRE -> tarFire(boils);
+            case VENT_NARROW -> narrow(boils);
             case FAN_DEAD, STUCK_ON, DOUBLE_LOAD, OVER_FIRE -> boils ? boiling() : stays();
             default -> boils ? boiling() : stays();
         };
@@ -210,7 +230,7 @@ final class Telling {
         return text
                 + String.format(
                         Locale.ROOT,
-                        ", where its ways out pass %.0f: it throws scalding water and bursts what is weak.",
+                        ", where its ways out pass %.0f kg/h: it throws scalding water and bursts what is weak.",
                         3600 * passes);
     }
 
@@ -237,6 +257,35 @@ final class Telling {
                 : pipe.length() * Math.PI * outer * 10;
         double around = Math.min(-1, Math.min(rig.weather().low(), w.roomLowest) - K);
         return Freezing.timeToIce(0.5, pipe.volume() * 1000, pipe.length(), ua, around);
+    }
+
+    private String narrow(boolean boils) {
+        if (!boils) return stays();
+        return boiling()
+                + String.format(
+                        Locale.ROOT,
+                        " Through %.0f mm its steam presses %.2f bar on the water, which then boils at %s%s",
+                        1000 * rig.loop().header().vent() / 3,
+                        w.choked / 1e5,
+                        degrees(Water.saturationTemperature(air + head + w.choked)),
+                        w.choked > head ? ", and throws the coil's water out by the feed." : ".");
+    }
+
+    private String tarFire(boolean boils) {
+        double room = Math.max(w.roomLowest, 283.15);
+        double wall = ChimneyFire.wall(ChimneyFire.GAS, room);
+        double diameter = rig.flue().diameter();
+        String text = String.format(
+                Locale.ROOT,
+                "The flue at %s draws on the fire: %.1f kW into the water at most, the stove to %s. A bare connector comes to "
+                        + "about %s and lights wood nearer than %.0f cm (%.0f in).",
+                degrees(ChimneyFire.GAS),
+                Math.max(0, w.heat) / 1000,
+                degrees(w.stove),
+                degrees(wall),
+                100 * ChimneyFire.distance(wall, room, diameter, ChimneyFire.LIGHTS),
+                ChimneyFire.distance(wall, room, diameter, ChimneyFire.LIGHTS) / 0.0254);
+        return boils ? boiling() + " " + text : text;
     }
 
     private String backdraft() {

@@ -70,10 +70,24 @@ public record Safety(
                     high = 0.2,
                     orElse = Entry.ABSENT,
                     says = "Bore of the cold feed from the header, its own pipe with no valve; 0 for none.")
-            double coldFeed) {
+            double coldFeed,
+
+            @Entry(
+                    is = VOLUME,
+                    low = 0,
+                    high = 5,
+                    orElse = Entry.ABSENT,
+                    says = "What the header holds, up to its overflow.")
+            double headerHolds,
+
+            @Entry(
+                    orElse = Entry.ABSENT,
+                    says =
+                            "Does the header's overflow run downhill, as wide as the vent, to where it scalds nobody and cannot freeze?")
+            Boolean overflow) {
 
         public OpenVent {
-            Entries.check(OpenVent.class, "safety.vent", rise, risesAllTheWay, warm, coldFeed);
+            Entries.check(OpenVent.class, "safety.vent", rise, risesAllTheWay, warm, coldFeed, headerHolds, overflow);
         }
     }
 
