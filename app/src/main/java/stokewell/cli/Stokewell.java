@@ -47,6 +47,7 @@ final class Stokewell implements Runnable {
         verbs.put("night", NightVerb::new);
         verbs.put("season", SeasonVerb::new);
         verbs.put("fit", FitVerb::new);
+        verbs.put("saved", SavedVerb::new);
         verbs.put("check", CheckVerb::new);
         verbs.put("drill", DrillVerb::new);
         verbs.put("sheet", SheetVerb::new);
