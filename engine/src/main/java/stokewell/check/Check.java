@@ -31,10 +31,12 @@ public record Check(List<Finding> findings, boolean whole) {
         RoomRules.vapours(s, f);
         if (s.wet()) {
             BoilRules.look(s, f);
+            ControlRules.look(s, f);
             DumpRules.look(s, f);
             OutletRules.look(s, f);
             HeaderRules.look(s, f);
             FlowRules.look(s, f);
+            PumpRules.look(s, f);
             MetalRules.look(s, f);
         }
         if (rig.store() != null) StoreRules.look(s, f);
