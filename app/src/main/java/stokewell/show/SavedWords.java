@@ -15,6 +15,9 @@ final class SavedWords {
     /** Common practice, no source: beyond this a line is carried too far from where it was fitted. */
     private static final double OUTSIDE = 0.1;
 
+    /** Common practice, no source: from then on the sun differs by more than weather does, days. */
+    private static final int SEASON = 21;
+
     private final SavedFacts facts;
     private final Saving s;
     private final Measure as;
@@ -153,7 +156,21 @@ final class SavedWords {
                 + Numbers.percent(lost) + " of a saving, drier wood would feign it.");
     }
 
+    /** Days of the year that the middles of the periods lie apart. */
+    private int apart() {
+        int days = Math.abs(middle(s.before()) - middle(s.after()));
+        return Math.min(days, 365 - days);
+    }
+
+    private static int middle(WoodPeriod p) {
+        return p.days().get(p.days().size() / 2).date().getDayOfYear();
+    }
+
     private void trust(List<String> all) {
+        if (apart() > SEASON) {
+            all.add("The two periods lie " + apart() + " days apart in the year: more sun in the one looks like wood "
+                    + "saved in it, and is not taken into account.");
+        }
         if (s.length() > 1) {
             all.add("Single days are too uneven for a line (loads are lumpy, or a store carries heat over): "
                     + (s.length() == 7 ? "weeks" : "stretches of " + s.length() + " days") + " are compared.");
