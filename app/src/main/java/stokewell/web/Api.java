@@ -24,6 +24,7 @@ final class Api implements AutoCloseable {
     private final RigFolder folder;
     private final RigShelf shelf;
     private final WeatherShelf weather;
+    private final Pins pins;
     private final Nights nights;
     private final LongWork work;
     private final Drags drags = new Drags(Math.max(2, Runtime.getRuntime().availableProcessors()));
@@ -35,6 +36,7 @@ final class Api implements AutoCloseable {
         folder = new RigFolder(start.folder(), new Examples());
         shelf = new RigShelf(folder, Clock.systemUTC());
         weather = new WeatherShelf(folder);
+        pins = new Pins(folder.folder());
         nights = new Nights(folder, weather, asking);
         work = new LongWork(nights);
         jobs = new Jobs(server::failed);
@@ -56,8 +58,28 @@ final class Api implements AutoCloseable {
             String kept = weather.keep(ctx.pathParam("file"), Body.bytes(ctx, WeatherShelf.MOST));
             Body.answer(ctx.status(201), Map.of("file", kept));
         });
+        pins(routes);
         runs(routes);
         jobs(routes);
+    }
+
+    private void pins(RoutesConfig routes) {
+        routes.get(
+                "/api/pins",
+                ctx -> Body.answer(
+                        ctx,
+                        Map.of("pins", pins.all().stream().map(Pins.Pin::told).toList())));
+        routes.post("/api/pins", ctx -> {
+            Body body = Body.of(ctx);
+            Filed of = folder.read(body.need("rig"));
+            Body.answer(
+                    ctx.status(201),
+                    pins.add(body.need("name"), of.id(), body.need("text")).told());
+        });
+        routes.delete("/api/pins/{pin}", ctx -> {
+            pins.drop(ctx.pathParam("pin"));
+            ctx.status(204);
+        });
     }
 
     private static UnitSystem units(Context ctx) {
@@ -189,7 +211,7 @@ final class Api implements AutoCloseable {
             later(ctx, drags.ask(() -> work.checked(ready, null)), (answer, checked) -> {
                 Map<String, Object> all = new LinkedHashMap<>();
                 all.put("rig", ready.rig().name());
-                Nights.findings(all, checked.check());
+                Nights.findings(all, checked.check(), ready.wish().units());
                 Body.answer(answer, all);
             });
         });
@@ -231,6 +253,9 @@ final class Api implements AutoCloseable {
             try {
                 telling.tell(ctx, value);
             } catch (RuntimeException e) {
+                // who asked has gone meanwhile: Jetty has taken the request back
+                if (e instanceof IllegalStateException
+                        && String.valueOf(e.getMessage()).contains("recycled")) return;
                 throw e;
             } catch (Exception e) {
                 throw new IllegalStateException(e);

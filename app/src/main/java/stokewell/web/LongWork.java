@@ -59,7 +59,8 @@ final class LongWork {
             all.put("season", new RawValue(told.toString()));
             all.put("told", asked.told());
             all.put("notes", asked.notes());
-            Nights.findings(all, nights.run(ready.anyNight()).check());
+            Nights.findings(
+                    all, nights.run(ready.anyNight()).check(), ready.wish().units());
             all.put("millis", (System.nanoTime() - begun) * 1e-6);
             return all;
         } catch (StepFailure | Ledger.LedgerFault e) {
@@ -85,7 +86,7 @@ final class LongWork {
         Drills.Outcome outcome = checked.outcome();
         all.put("drills", outcome.drills().stream().map(d -> told(d, outcome)).toList());
         all.put("told", checked.asked().told());
-        Nights.findings(all, checked.check());
+        Nights.findings(all, checked.check(), ready.wish().units());
         return all;
     }
 

@@ -178,6 +178,10 @@ final class Browser implements AutoCloseable {
         return !driver.findElements(By.cssSelector(css)).isEmpty();
     }
 
+    int count(String css) {
+        return driver.findElements(By.cssSelector(css)).size();
+    }
+
     String text(String css) {
         return driver.findElement(By.cssSelector(css)).getText();
     }

@@ -57,7 +57,7 @@ class NightsAndJobsTest {
     }
 
     private static double room(Caller.Answer answer) {
-        return answer.json().path("card").path("morning").path("roomC").asDouble();
+        return answer.json().path("view").path("numbers").path("morningRoom").asDouble();
     }
 
     @Test

@@ -1,9 +1,9 @@
 // The page: head, the questions, the answer to the one that is asked.
 import { render } from "/lib/preact.js";
 import { h } from "./look/draw.js";
-import { state, update, drawnBy } from "./state.js";
+import { state, update, drawnBy, judged } from "./state.js";
 import * as api from "./api.js";
-import { open, rigs, undo, redo, go, units, paper, stored, trying } from "./deeds.js";
+import { open, rigs, undo, redo, go, units, paper, stored, trying, learnPins } from "./deeds.js";
 import { useUnits, unitsInUse } from "./units.js";
 import { Banner } from "./night/findings.js";
 import { Notice } from "./look/notice.js";
@@ -41,12 +41,6 @@ function Head() {
 
 const dark = () => (document.documentElement.dataset.paper || (matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light")) === "dark";
 
-/** What the drills found counts on every view, as long as the rig is the one that was drilled. */
-function withDrills() {
-  const { answer, drills, rig } = state, done = drills && drills.version === rig.version && drills.done;
-  return done && done.findings ? { ...answer, findings: done.findings, stop: done.stop, worst: done.worst } : answer;
-}
-
 const Waiting = () => h("p", { class: "waiting" }, t.running);
 
 function Page() {
@@ -55,7 +49,7 @@ function Page() {
   return h("div", { class: "page" },
     h("a", { href: "#main", class: "skip", onClick: e => { e.preventDefault(); document.getElementById("main").focus(); } }, t.skip),
     h(Head, {}),
-    bench && answer && h(Banner, { answer: withDrills(), go, here: route }),
+    bench && answer && h(Banner, { ...judged(), go, here: route }),
     h(Notice, {}),
     h("main", { id: "main", tabIndex: -1, class: "view-" + route }, bench && route !== "night" && h("h2", { class: "question" }, t.route[route]), h(View, {})),
     h("footer", {}, h("p", {}, t.decides), h("p", { class: "faint" }, t.local)),
@@ -93,7 +87,7 @@ async function begin() {
     const session = await api.session();
     useUnits(stored("stokewell-units") || session.units);
     update({ session });
-    await rigs();
+    await Promise.all([rigs(), learnPins()]);
     if (!location.hash && session.open) history.replaceState(null, "", "#night/" + encodeURIComponent(session.open));
     await follow();
   });
