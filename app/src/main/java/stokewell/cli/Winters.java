@@ -71,41 +71,62 @@ final class Winters {
     /** Both periods, and what is to be said of how they were put together. */
     record Found(WoodPeriod before, WoodPeriod after, boolean room, SavedFacts.Source source, List<String> told) {}
 
-    /** One side: a source and its span. */
-    private record Side(WinterSource source, double from, double until) {}
+    /** One side: a source and its span; the file that it came from, null for the shop's own. */
+    private record Side(WinterSource source, Path file, double from, double until) {}
+
+    private Side first;
+    private Side second;
 
     private final List<String> told = new ArrayList<>();
     private final Map<Path, WinterSource> read = new LinkedHashMap<>();
 
     Found read() throws IOException {
         Double cut = cut();
-        Side a = side("--before", before, cut == null ? null : new double[] {Double.NEGATIVE_INFINITY, cut});
-        Side b = side("--after", after, cut == null ? null : new double[] {cut, Double.POSITIVE_INFINITY});
+        first = side("--before", before, cut == null ? null : new double[] {Double.NEGATIVE_INFINITY, cut});
+        second = side("--after", after, cut == null ? null : new double[] {cut, Double.POSITIVE_INFINITY});
+        Side a = first;
+        Side b = second;
         for (WinterSource s : read.values()) {
             told.addAll(s.told());
             for (String name : s.unplaced()) told.add("it is not clear where \"" + name + "\" sits: not used");
         }
-        List<WoodLoad> first = loads(a);
-        List<WoodLoad> second = loads(b);
-        double knownFirst = WoodLoad.measured(first);
-        double knownSecond = WoodLoad.measured(second);
+        List<WoodLoad> early = loads(a);
+        List<WoodLoad> late = loads(b);
+        double knownFirst = WoodLoad.measured(early);
+        double knownSecond = WoodLoad.measured(late);
         boolean moisture = knownFirst >= 0.5 && knownSecond >= 0.5;
         if (!moisture) {
-            first = weighed(first);
-            second = weighed(second);
+            early = weighed(early);
+            late = weighed(late);
         }
         boolean room = a.source.at(Spot.ROOM) != null && b.source.at(Spot.ROOM) != null;
-        WoodPeriod one = period("before", a, first, room);
-        WoodPeriod two = period("after", b, second, room);
+        WoodPeriod one = period("before", a, early, room);
+        WoodPeriod two = period("after", b, late, room);
         SavedFacts.Source source = new SavedFacts.Source(
                 moisture,
                 knownFirst,
                 knownSecond,
-                WoodLoad.meanMoisture(first),
-                WoodLoad.meanMoisture(second),
+                WoodLoad.meanMoisture(early),
+                WoodLoad.meanMoisture(late),
                 watch(a.source),
                 watch(b.source));
         return new Found(one, two, room, source, told);
+    }
+
+    /** What a fit asks of the days of a period that were compared. */
+    FitReadings asked(boolean later, WoodPeriod period) throws IOException {
+        Side side = later ? second : first;
+        FitReadings ask = new FitReadings();
+        Path file = side.file == null ? shop : side.file;
+        boolean table = !WinterSource.isShop(file);
+        ask.source = table ? file.toString() : "shop";
+        ask.shop = file;
+        ask.sensors.putAll(sensors);
+        ask.from = period.days().get(0).date() + " 05:00";
+        ask.until = period.days().get(period.days().size() - 1).date() + " 23:00";
+        if (!weather.isEmpty())
+            ask.weather = weather.get(later ? weather.size() - 1 : 0).toString();
+        return ask;
     }
 
     private static List<WoodLoad> weighed(List<WoodLoad> loads) {
@@ -210,11 +231,11 @@ final class Winters {
                         "It is not said what is compared with what.",
                         "Give --change \"12 Oct 2025\", or --before and --after, each as days or a file.");
             }
-            return new Side(source(shop), span[0], span[1]);
+            return new Side(source(shop), null, span[0], span[1]);
         }
         Path file = path(what);
         if (file != null && Files.exists(file)) {
-            return new Side(source(file), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+            return new Side(source(file), file, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
         int dots = what.indexOf("..");
         if (dots < 0) {
@@ -230,7 +251,7 @@ final class Winters {
         if (!until.isAfter(from)) {
             throw Complaint.usage(option + " \"" + what + "\" ends before it begins.", "Write the earlier day first.");
         }
-        return new Side(source, from.toEpochSecond(ZoneOffset.UTC), until.toEpochSecond(ZoneOffset.UTC));
+        return new Side(source, null, from.toEpochSecond(ZoneOffset.UTC), until.toEpochSecond(ZoneOffset.UTC));
     }
 
     /** A day as an end is counted to its last hour. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import stokewell.file.UnitSystem;
+import stokewell.fit.ModelSaving;
 import stokewell.fit.Saving;
 import stokewell.fit.WoodDay;
 import stokewell.fit.WoodLoad;
@@ -61,12 +62,31 @@ final class SavedWords {
                     + wood(half, 0) + " of wood: you burnt " + wood(s.burnt(), 1)
                     + " a day, and before you would have burnt " + wood(s.adjusted(), 1) + " on the same days.");
         }
+        facts.model().ifPresent(m -> all.add(model(m)));
         warmth(all);
         missing(all, "before", s.before(), facts.source().watchBefore());
         missing(all, "after", s.after(), facts.source().watchAfter());
         moisture(all);
         trust(all);
         return all;
+    }
+
+    private String model(SavedFacts.Model m) {
+        String name = "The model of " + Plain.name(m.rig(), 60);
+        if (m.said().isEmpty()) {
+            return name
+                    + " cannot tell: a thermostat holds the room whatever is burnt, or no amount of wood makes it as "
+                    + "warm as it was.";
+        }
+        ModelSaving said = m.said().get();
+        double share = said.share().value();
+        return name + ", fitted to " + Numbers.of(said.fitted(), 0) + " days before and run through "
+                + Numbers.of(said.days(), 0) + " days after, says " + percent(Math.abs(share)) + " " + plusMinus + " "
+                + percent(said.share().half()) + " % " + (share < 0 ? "more" : "less")
+                + (m.sun()
+                        ? ", with the sun of those days."
+                        : ", but the sun was not measured and is guessed from the warmth of the days.")
+                + " Its error counts the rig and the room, not the diary.";
     }
 
     private String goOn() {
