@@ -15,16 +15,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine.Option;
-import stokewell.file.WeatherFault;
-import stokewell.file.WeatherFile;
 import stokewell.fit.Series;
 import stokewell.fit.Spot;
 import stokewell.fit.WoodLoad;
 import stokewell.fit.WoodPeriod;
 import stokewell.shop.RigVersion;
 import stokewell.show.SavedFacts;
-import stokewell.weather.Hourly;
-import stokewell.weather.Site;
 
 /** The two periods of a comparison: where their loads and temperatures come from, and from when to when. */
 final class Winters {
@@ -164,55 +160,17 @@ final class Winters {
                 Math.max(side.from, side.source.from()),
                 Math.min(side.until, side.source.until() + 86400),
                 loads,
-                outdoors(which, side),
+                WinterWeather.outdoors(which, sensed(side), weather, side.source.offset()),
                 room ? side.source.at(Spot.ROOM) : null,
                 watch == null ? null : side.source.at(watch),
                 watch == Spot.STORE_TOP,
                 Double.isNaN(mean) ? WoodLoad.TOLD_MOISTURE : mean);
     }
 
-    /** The sensor outdoors, else the weather files one after the other. */
-    private Series outdoors(String which, Side side) {
+    /** The sensor outdoors over a side's days; null where it was not there. */
+    private static Series sensed(Side side) {
         Series sensor = side.source.at(Spot.OUTDOOR);
-        if (sensor != null && sensor.between(side.from, side.until).size() > 0) return sensor;
-        List<Hourly> files = new ArrayList<>();
-        for (Path file : weather) files.add(hourly(file, side.source.offset()));
-        files.sort((x, y) -> x.start().compareTo(y.start()));
-        double[] time = new double[files.stream().mapToInt(Hourly::hours).sum()];
-        double[] value = new double[time.length];
-        int n = 0;
-        for (Hourly h : files) {
-            double start = h.start().toEpochSecond(ZoneOffset.UTC);
-            double[] kelvin = h.temperature();
-            for (int i = 0; i < kelvin.length; i++) {
-                double t = start + 3600.0 * i;
-                if (n > 0 && t <= time[n - 1]) continue;
-                time[n] = t;
-                value[n++] = kelvin[i];
-            }
-        }
-        if (n == 0) {
-            throw Complaint.usage(
-                    "No sensor was outdoors in the period " + which + ", and there is no weather of those days.",
-                    "Give --weather FILE, or say with --sensor NAME=outdoor which sensor it is.");
-        }
-        return new Series("weather", java.util.Arrays.copyOf(time, n), java.util.Arrays.copyOf(value, n));
-    }
-
-    private static Hourly hourly(Path file, long offset) {
-        try {
-            // only the clock of the place counts here
-            Site clock = new Site(0, Math.toRadians(Math.max(-180, Math.min(180, offset / 240.0))), offset, 0);
-            Hourly hourly = WeatherFile.read(file, clock).hourly();
-            if (hourly.isWrapped()) {
-                throw Complaint.usage(
-                        "--weather " + file + " is a typical year, not the weather of those days.",
-                        "Give a record of the two winters.");
-            }
-            return hourly;
-        } catch (WeatherFault fault) {
-            throw Complaint.usage(fault.getMessage(), "Give hourly temperatures of those days.");
-        }
+        return sensor != null && sensor.between(side.from, side.until).size() > 0 ? sensor : null;
     }
 
     private WinterSource source(Path file) throws IOException {
