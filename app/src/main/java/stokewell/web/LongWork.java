@@ -10,11 +10,13 @@ import stokewell.check.Check;
 import stokewell.check.Drill;
 import stokewell.check.Drills;
 import stokewell.check.Fault;
+import stokewell.file.UnitSystem;
 import stokewell.run.Ledger;
 import stokewell.run.NightRun;
 import stokewell.run.Season;
 import stokewell.run.SeasonRun;
 import stokewell.show.SeasonJson;
+import stokewell.show.Spoken;
 import stokewell.solve.StepFailure;
 import tools.jackson.databind.util.RawValue;
 
@@ -84,7 +86,11 @@ final class LongWork {
         Checked checked = checked(ready, job);
         Map<String, Object> all = new LinkedHashMap<>();
         Drills.Outcome outcome = checked.outcome();
-        all.put("drills", outcome.drills().stream().map(d -> told(d, outcome)).toList());
+        all.put(
+                "drills",
+                outcome.drills().stream()
+                        .map(d -> told(d, outcome, ready.wish().units()))
+                        .toList());
         all.put("told", checked.asked().told());
         Nights.findings(all, checked.check(), ready.wish().units());
         return all;
@@ -109,7 +115,7 @@ final class LongWork {
                     NightRun.settled(ready.rig(), asked.weather(), ask).moment(),
                     drill -> {
                         if (job == null) return;
-                        job.part(Map.of("drill", told(drill, null)));
+                        job.part(Map.of("drill", told(drill, null, ready.wish().units())));
                         job.progress(
                                 ++count[0] / (double) faults.size(),
                                 drill.fault().title());
@@ -122,7 +128,7 @@ final class LongWork {
         }
     }
 
-    private static Map<String, Object> told(Drill d, Drills.Outcome outcome) {
+    private static Map<String, Object> told(Drill d, Drills.Outcome outcome, UnitSystem units) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("fault", d.fault().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         one.put("title", d.fault().title());
@@ -130,7 +136,7 @@ final class LongWork {
         LocalDateTime at = outcome == null ? null : outcome.day().at(d.start());
         one.put("start", at == null ? null : at.toString());
         one.put("level", d.level().name().toLowerCase(Locale.ROOT));
-        one.put("sentence", d.sentence());
+        one.put("sentence", Spoken.in(d.sentence(), units));
         one.put("boilsAfterMinutes", RigTold.finite(d.firstBoil() / 60));
         one.put("hottestWaterC", RigTold.finite(d.water().temperature() - 273.15));
         one.put("hottestMetalC", RigTold.finite(d.metal().temperature() - 273.15));

@@ -27,6 +27,7 @@ import stokewell.show.CardFacts;
 import stokewell.show.Cautions;
 import stokewell.show.NightJson;
 import stokewell.show.NightScene;
+import stokewell.show.Spoken;
 import stokewell.solve.StepFailure;
 import tools.jackson.databind.util.RawValue;
 
@@ -71,6 +72,13 @@ final class Nights {
             return new Ready(rig, beside, night);
         }
 
+        /** The same for whoever reads it in whatever units. */
+        Ready anyUnits() {
+            Asking.Wish any = new Asking.Wish(
+                    wish.weather(), wish.file(), wish.from(), wish.until(), wish.hour(), wish.limit(), UnitSystem.SI);
+            return new Ready(rig, beside, any);
+        }
+
         /** Without findings. */
         CardFacts plainFacts(String told) {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
@@ -81,7 +89,7 @@ final class Nights {
 
         /** With what was found: no card of a rig with a stop may look fine. */
         CardFacts facts(Asking.NightAsked asked, Check check) {
-            return plainFacts(asked.told()).checked(check);
+            return plainFacts(asked.told()).checked(check, wish.units());
         }
     }
 
@@ -276,9 +284,10 @@ final class Nights {
     }
 
     static void findings(Map<String, Object> into, Check check, UnitSystem units) {
+        Check spoken = Spoken.in(check, units);
         into.put("worst", check.worst().name().toLowerCase(Locale.ROOT));
         into.put("stop", check.stops());
-        into.put("findings", check.findings().stream().map(Nights::told).toList());
+        into.put("findings", spoken.findings().stream().map(Nights::told).toList());
     }
 
     static Map<String, Object> told(Finding f) {
