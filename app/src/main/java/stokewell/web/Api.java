@@ -214,7 +214,7 @@ final class Api implements AutoCloseable {
         routes.post("/api/night", this::night);
         routes.post("/api/check", ctx -> {
             Nights.Ready ready = nights.ready(Body.of(ctx));
-            later(ctx, drags.ask(() -> work.checked(ready, null)), (answer, checked) -> {
+            later(ctx, drags.ask(() -> work.checked(ready)), (answer, checked) -> {
                 Map<String, Object> all = new LinkedHashMap<>();
                 all.put("rig", ready.rig().name());
                 Nights.findings(all, checked.check(), ready.wish().units());
@@ -225,7 +225,7 @@ final class Api implements AutoCloseable {
             Exports.Form form = Exports.form(ctx.pathParam("form"));
             Nights.Ready ready = nights.ready(Body.of(ctx));
             Callable<Exports.Made> run = () -> {
-                LongWork.Checked checked = work.checked(ready, null);
+                LongWork.Checked checked = work.checked(ready);
                 return Exports.make(form, nights.run(ready).with(checked.check()), checked);
             };
             later(ctx, drags.ask(run), Exports::send);

@@ -97,7 +97,18 @@ final class LongWork {
     }
 
     /** A rig looked at with all its drills run. */
-    record Checked(Drills.Outcome outcome, Check check, Asking.NightAsked asked) {}
+    record Checked(Nights.Ready ready, Drills.Outcome outcome, Check check, Asking.NightAsked asked) {}
+
+    private volatile Checked last;
+
+    /** Looks, unless the same rig in the same weather was the last that was looked at: files are asked for in a row. */
+    Checked checked(Nights.Ready ready) {
+        Checked kept = last;
+        boolean same = kept != null
+                && kept.ready().equals(ready)
+                && kept.asked().weather() == nights.night(ready).weather();
+        return same ? kept : checked(ready, null);
+    }
 
     /** @param job told of each drill; null for none */
     Checked checked(Nights.Ready ready, Job job) {
@@ -122,7 +133,8 @@ final class LongWork {
                     });
             Check check = Check.of(ready.rig(), outcome.day(), outcome.drills());
             nights.checks.keep(ready, check);
-            return new Checked(outcome, check, asked);
+            last = new Checked(ready, outcome, check, asked);
+            return last;
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }
