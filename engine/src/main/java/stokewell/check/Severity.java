@@ -58,7 +58,8 @@ final class Severity {
                 Safety.Surroundings a = safety.surroundings();
                 return a != null && Boolean.FALSE.equals(a.levelWatched()) ? Level.MEND : Level.MIND;
             }
-            case FOULED -> {
+            // a chimney fire that leaves the water alone still lights houses
+            case FOULED, CHIMNEY_FIRE -> {
                 return boils ? boiling(w) : Level.MIND;
             }
             case REVERSE_FLOW -> {
