@@ -147,10 +147,10 @@ final class NightVerb implements Callable<Integer> {
         CardFacts before = null;
         if (other != null) {
             Looked filed = joined(other);
-            before = facts.checked(filed.check(), units);
+            before = facts.checked(filed.check());
             facts = facts.against(filed.night(), "as filed");
         }
-        tell(looked.night(), facts.checked(looked.check(), units), before, read);
+        tell(looked.night(), facts.checked(looked.check()), before, read);
         return 0;
     }
 

@@ -8,7 +8,6 @@ import java.util.Map;
 import stokewell.check.Check;
 import stokewell.check.Finding;
 import stokewell.check.Level;
-import stokewell.file.UnitSystem;
 import stokewell.run.Ledger;
 import stokewell.run.Night;
 import tools.jackson.core.JsonGenerator;
@@ -130,7 +129,7 @@ final class Keyed implements AutoCloseable {
         if (check == null) return nothing("stops").nothing("findings");
         count("stops", check.at(Level.STOP).size());
         list("findings");
-        for (Finding f : Spoken.in(check, UnitSystem.SI).findings()) {
+        for (Finding f : check.findings()) {
             item().text("id", f.id()).text("level", f.level().name().toLowerCase(Locale.ROOT));
             text("what", f.what())
                     .text("why", f.why())
