@@ -27,6 +27,7 @@ import stokewell.show.CardFacts;
 import stokewell.show.Cautions;
 import stokewell.show.NightJson;
 import stokewell.show.NightScene;
+import stokewell.show.Spoken;
 import stokewell.solve.StepFailure;
 import tools.jackson.databind.util.RawValue;
 
@@ -69,6 +70,13 @@ final class Nights {
             Asking.Wish night =
                     new Asking.Wish(wish.weather(), wish.file(), null, null, wish.hour(), wish.limit(), wish.units());
             return new Ready(rig, beside, night);
+        }
+
+        /** The same for whoever reads it in whatever units. */
+        Ready anyUnits() {
+            Asking.Wish any = new Asking.Wish(
+                    wish.weather(), wish.file(), wish.from(), wish.until(), wish.hour(), wish.limit(), UnitSystem.SI);
+            return new Ready(rig, beside, any);
         }
 
         /** Without findings. */
@@ -276,9 +284,10 @@ final class Nights {
     }
 
     static void findings(Map<String, Object> into, Check check, UnitSystem units) {
+        Check spoken = Spoken.in(check, units);
         into.put("worst", check.worst().name().toLowerCase(Locale.ROOT));
         into.put("stop", check.stops());
-        into.put("findings", check.findings().stream().map(Nights::told).toList());
+        into.put("findings", spoken.findings().stream().map(Nights::told).toList());
     }
 
     static Map<String, Object> told(Finding f) {

@@ -9,6 +9,7 @@ import stokewell.file.RigFile;
 import stokewell.file.RigValue;
 import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
+import stokewell.show.Spoken;
 
 /** Rigs and their keys as the page is told of them. */
 final class RigTold {
@@ -67,7 +68,7 @@ final class RigTold {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("key", row.key());
             one.put("kind", row.kind());
-            one.put("says", row.says());
+            one.put("says", Spoken.in(row.says(), units));
             one.put("low", finite(row.low()));
             one.put("high", finite(row.high()));
             one.put("range", row.range());

@@ -76,6 +76,23 @@ class NightsAndJobsTest {
     }
 
     @Test
+    void inTheWeatherOfAFileADragIsTenthsOff() {
+        caller.post("/api/night", Map.of("rig", "example:joinery"));
+        for (int seq = 1; seq <= 3; seq++) {
+            Map<String, Object> leaks = new java.util.HashMap<>(Map.of(
+                    "rig",
+                    "example:joinery",
+                    "set",
+                    List.of(Map.of("key", "room.leakage.at50Pa", "value", (8 + 0.5 * seq) + " 1/h")),
+                    "drag",
+                    Map.of("who", "joiner", "seq", seq)));
+            Caller.Answer rough = caller.post("/api/night", leaks);
+            leaks.remove("drag");
+            assertThat(room(rough)).isCloseTo(room(caller.post("/api/night", leaks)), within(0.3));
+        }
+    }
+
+    @Test
     void ofManyQuickDragsTheLastIsAnsweredAndTheRestAreStale() {
         List<CompletableFuture<HttpResponse<String>>> sent = new ArrayList<>();
         for (int seq = 1; seq <= 30; seq++) {

@@ -48,6 +48,7 @@ export const night = (what, more) => ask("POST", "/api/night", { ...what, units:
 export const check = what => ask("POST", "/api/check", { ...what, units: unitsInUse() });
 export const job = what => ask("POST", "/api/jobs", { ...what, units: unitsInUse() });
 export const stop = job => ask("DELETE", "/api/jobs/" + job);
+export const shop = () => ask("GET", "/api/shop?" + units());
 export const pins = () => ask("GET", "/api/pins");
 export const pin = what => ask("POST", "/api/pins", what);
 export const unpin = pin => ask("DELETE", "/api/pins/" + id(pin));

@@ -199,7 +199,8 @@ export const units = name => {
   update({ say: t.unitsNow(name) });
   if (state.rig) trying(async () => {
     const [rig] = await Promise.all([api.rig(state.rig.id), learnKeys()]);
-    update({ rig });
+    // what long work told is worded in the units of then
+    update({ rig, drills: null, helps: null });
     if (state.answer) await night();
   });
 };
