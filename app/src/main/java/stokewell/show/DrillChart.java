@@ -4,6 +4,7 @@ import java.util.List;
 import stokewell.check.Course;
 import stokewell.check.Drill;
 import stokewell.check.Level;
+import stokewell.file.UnitSystem;
 
 /**
  * All drills beside each other, on the same scales: the hottest pickup water against the time since the fault, its boiling
@@ -51,7 +52,7 @@ final class DrillChart {
     private String title() {
         StringBuilder b = new StringBuilder("Temperature of the hottest pickup after each fault. ");
         for (Drill d : drills) {
-            b.append(cap(d.fault().title())).append(": ").append(end(d)).append(". ");
+            b.append(cap(d.fault().title())).append(": ").append(told(d)).append(". ");
         }
         return b.toString().strip();
     }
@@ -83,7 +84,7 @@ final class DrillChart {
         boolean bad = d.level() == Level.STOP || d.level() == Level.MEND;
         on.heavy(left, y + 14, cap(d.fault().title()), Ink.TEXT, size + 1, Drawing.Anchor.START);
         on.heavy(left + wide, y + 14, d.level().name(), bad ? Ink.DANGER : Ink.FAINT, size, Drawing.Anchor.END);
-        on.words(left, y + 29, end(d) + beside(d), bad ? Ink.DANGER : Ink.FAINT, size, Drawing.Anchor.START);
+        on.words(left, y + 29, told(d) + beside(d), bad ? Ink.DANGER : Ink.FAINT, size, Drawing.Anchor.START);
         for (double t = 293.15; t <= HOT; t += 40) {
             on.line(left, up(top, t), left + wide, up(top, t), Ink.RULE, 0.6);
             String text = Numbers.of(as.scale(t), 0);
@@ -103,6 +104,10 @@ final class DrillChart {
         }
         curve(on, d.course(), d.course().water(), left, wide, top, Ink.WATER, 2);
         mark(on, d, left, wide, top);
+    }
+
+    private String told(Drill d) {
+        return Spoken.in(end(d), as.us() ? UnitSystem.US : UnitSystem.SI);
     }
 
     private String beside(Drill d) {

@@ -90,33 +90,27 @@ final class FlowFaults {
     }
 
     Drill pumpDead() {
-        return stage.play(sim -> {
-            Watch with = follow(cutOff(sim, false), LONG).out(false);
-            List<Drill.Guard> guards = new ArrayList<>();
-            boolean limited =
-                    rig.switches().stream().anyMatch(s -> !s.drives().equals("pump") && s.highLimit() != null);
-            if (limited) {
-                Rig without = rig.switched(Rewire.others(rig.switches(), Rewire::unlimited));
-                Watch hot = follow(cutOff(stage.fork(without), false), LONG).out(false);
-                guards.add(Guards.of("high limit that starts the fan", hot, with));
-            }
-            if (with.siphon > CREEPS) {
-                Simulation still = resisted(cutOff(stage.again(sim), false));
-                guards.add(Guards.of("gravity circulation", follow(still, LONG).out(false), with));
-            }
-            Guards.hands(stage, guards, with, s -> cutOff(s, false));
-            return told(Fault.PUMP_DEAD, with, guards);
-        });
+        Stage.Still still = stage.once("pump dead", Stage::stopPump);
+        Watch with = still.watch();
+        List<Drill.Guard> guards = new ArrayList<>();
+        boolean limited = rig.switches().stream().anyMatch(s -> !s.drives().equals("pump") && s.highLimit() != null);
+        if (limited) {
+            Rig without = rig.switched(Rewire.others(rig.switches(), Rewire::unlimited));
+            Watch hot = follow(stopPump(stage.fork(without)), LONG).out(false);
+            guards.add(Guards.of("high limit that starts the fan", hot, with));
+        }
+        if (with.siphon > CREEPS) {
+            Watch hot = stage.play(sim -> follow(resisted(stopPump(sim)), LONG).out(false));
+            guards.add(Guards.of("gravity circulation", hot, with));
+        }
+        guards.addAll(still.hands());
+        return told(Fault.PUMP_DEAD, with, guards);
     }
 
     /** Air or a valve: nothing moves through the loop. */
     Drill stopped(Fault fault) {
-        return stage.play(sim -> {
-            Watch with = follow(resisted(sim), LONG).out(false);
-            List<Drill.Guard> guards = new ArrayList<>();
-            Guards.hands(stage, guards, with, Stage::resisted);
-            return told(fault, with, guards);
-        });
+        Stage.Still still = stage.once("loop at rest", Stage::resisted);
+        return told(fault, still.watch(), still.hands());
     }
 
     Drill fanDead() {

@@ -22,6 +22,8 @@ final class Follow {
     private static final double CHOKE = 20;
 
     private static final double SLUGGISH = 60;
+    /** So near to where it will stand a boiling point is looked at less often, K. */
+    private static final double SETTLED = 0.05;
 
     private Simulation sim;
     private final Watch watch;
@@ -30,6 +32,8 @@ final class Follow {
     private final Safety.Discharge discharge;
     private double bore = Double.NaN;
     private double back;
+    private double raised;
+    private double wanted;
 
     private Follow(Simulation sim, double length, Safety.Discharge discharge) {
         this.sim = sim;
@@ -96,14 +100,18 @@ final class Follow {
         double head = Pressure.head(plant.rig());
         double cold = Water.saturationTemperature(air + head);
         while (sim.time() < stop - 1e-6) {
-            sim.run(Math.min(stop, sim.time() + CHOKE));
+            double from = sim.time();
+            sim.run(Math.min(stop, from + (Math.abs(raised - wanted) > SETTLED ? CHOKE : 6 * CHOKE)));
+            double span = sim.time() - from;
             double steam = boils() ? Math.max(0, watch.power()) / Water.latentHeat(cold) : 0;
             double loss = Vented.back(bore, steam, air);
-            back += (loss - back) * CHOKE / (CHOKE + SLUGGISH);
-            if (back < 1) continue;
+            wanted = loss < 1 ? 0 : Water.saturationTemperature(air + head + loss) - cold;
+            back += (loss - back) * span / (span + SLUGGISH);
             watch.choked = Math.max(watch.choked, back);
             watch.pressure().back(back);
-            double up = Water.saturationTemperature(air + head + back) - cold;
+            double up = back < 1 ? 0 : Water.saturationTemperature(air + head + back) - cold;
+            if (Math.abs(up - raised) < 0.5 * SETTLED) continue;
+            raised = up;
             sim.intervene(y -> Stage.press(plant, up));
         }
     }

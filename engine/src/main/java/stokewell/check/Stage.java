@@ -1,10 +1,14 @@
 package stokewell.check;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Queue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import stokewell.loop.Circuit;
 import stokewell.loop.PickupWater;
 import stokewell.loop.Vent;
@@ -44,7 +48,11 @@ final class Stage {
     private final double secondOfDay;
     private final double end;
     private final Queue<Simulation> spare = new ConcurrentLinkedQueue<>();
+    private final Map<String, Still> once = new ConcurrentHashMap<>();
     private Simulation.Moment worst;
+
+    /** A run that more than one fault comes to, with what a hand can still do in it. */
+    record Still(Watch watch, List<Drill.Guard> hands) {}
 
     Stage(Rig rig, Weather weather) {
         this.rig = rig;
@@ -56,6 +64,19 @@ final class Stage {
     /** Where every fault begins. */
     void begin(Simulation.Moment moment) {
         worst = moment;
+        once.clear();
+    }
+
+    /** Runs what more than one fault comes to, once. @param fault does it to a simulation that stands at the worst moment */
+    Still once(String name, UnaryOperator<Simulation> fault) {
+        return once.computeIfAbsent(
+                name,
+                n -> play(sim -> {
+                    Watch watch = Follow.of(this, fault.apply(sim), 8 * HOUR).out(false);
+                    List<Drill.Guard> hands = new ArrayList<>();
+                    Guards.hands(this, hands, watch, fault);
+                    return new Still(watch, List.copyOf(hands));
+                }));
     }
 
     double start() {

@@ -82,16 +82,14 @@ final class WaterFaults {
     }
 
     Drill ventBlocked() {
-        return stage.play(sim -> {
-            Watch with = follow(Stage.stopPump(sim), 8 * HOUR).out(false);
-            List<Drill.Guard> guards = new ArrayList<>();
-            if (with.firstBoil() < Double.POSITIVE_INFINITY && rig.safety().relief() != null) {
-                double opens = rig.safety().relief().opens();
-                guards.add(Guards.outlet("relief valve", with, Double.POSITIVE_INFINITY, opens));
-            }
-            Guards.hands(stage, guards, with, Stage::stopPump);
-            return told(Fault.VENT_BLOCKED, with, guards);
-        });
+        Stage.Still still = stage.once("pump dead", Stage::stopPump);
+        List<Drill.Guard> guards = new ArrayList<>();
+        if (still.watch().firstBoil() < Double.POSITIVE_INFINITY && rig.safety().relief() != null) {
+            double opens = rig.safety().relief().opens();
+            guards.add(Guards.outlet("relief valve", still.watch(), Double.POSITIVE_INFINITY, opens));
+        }
+        guards.addAll(still.hands());
+        return told(Fault.VENT_BLOCKED, still.watch(), guards);
     }
 
     private Follow follow(Simulation sim, double length) {
