@@ -89,7 +89,7 @@ final class Nights {
 
         /** With what was found: no card of a rig with a stop may look fine. */
         CardFacts facts(Asking.NightAsked asked, Check check) {
-            return plainFacts(asked.told()).checked(check, wish.units());
+            return plainFacts(asked.told()).checked(check);
         }
     }
 
