@@ -62,7 +62,8 @@ final class WinterSource {
         return source;
     }
 
-    private static boolean isShop(Path file) throws IOException {
+    /** Whether a file is a shop, and not a table. */
+    static boolean isShop(Path file) throws IOException {
         try (var in = Files.newInputStream(file)) {
             byte[] head = in.readNBytes(SQLITE.length);
             return java.util.Arrays.equals(head, SQLITE);

@@ -15,16 +15,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine.Option;
-import stokewell.file.WeatherFault;
-import stokewell.file.WeatherFile;
 import stokewell.fit.Series;
 import stokewell.fit.Spot;
 import stokewell.fit.WoodLoad;
 import stokewell.fit.WoodPeriod;
 import stokewell.shop.RigVersion;
 import stokewell.show.SavedFacts;
-import stokewell.weather.Hourly;
-import stokewell.weather.Site;
 
 /** The two periods of a comparison: where their loads and temperatures come from, and from when to when. */
 final class Winters {
@@ -71,41 +67,62 @@ final class Winters {
     /** Both periods, and what is to be said of how they were put together. */
     record Found(WoodPeriod before, WoodPeriod after, boolean room, SavedFacts.Source source, List<String> told) {}
 
-    /** One side: a source and its span. */
-    private record Side(WinterSource source, double from, double until) {}
+    /** One side: a source and its span; the file that it came from, null for the shop's own. */
+    private record Side(WinterSource source, Path file, double from, double until) {}
+
+    private Side first;
+    private Side second;
 
     private final List<String> told = new ArrayList<>();
     private final Map<Path, WinterSource> read = new LinkedHashMap<>();
 
     Found read() throws IOException {
         Double cut = cut();
-        Side a = side("--before", before, cut == null ? null : new double[] {Double.NEGATIVE_INFINITY, cut});
-        Side b = side("--after", after, cut == null ? null : new double[] {cut, Double.POSITIVE_INFINITY});
+        first = side("--before", before, cut == null ? null : new double[] {Double.NEGATIVE_INFINITY, cut});
+        second = side("--after", after, cut == null ? null : new double[] {cut, Double.POSITIVE_INFINITY});
+        Side a = first;
+        Side b = second;
         for (WinterSource s : read.values()) {
             told.addAll(s.told());
             for (String name : s.unplaced()) told.add("it is not clear where \"" + name + "\" sits: not used");
         }
-        List<WoodLoad> first = loads(a);
-        List<WoodLoad> second = loads(b);
-        double knownFirst = WoodLoad.measured(first);
-        double knownSecond = WoodLoad.measured(second);
+        List<WoodLoad> early = loads(a);
+        List<WoodLoad> late = loads(b);
+        double knownFirst = WoodLoad.measured(early);
+        double knownSecond = WoodLoad.measured(late);
         boolean moisture = knownFirst >= 0.5 && knownSecond >= 0.5;
         if (!moisture) {
-            first = weighed(first);
-            second = weighed(second);
+            early = weighed(early);
+            late = weighed(late);
         }
         boolean room = a.source.at(Spot.ROOM) != null && b.source.at(Spot.ROOM) != null;
-        WoodPeriod one = period("before", a, first, room);
-        WoodPeriod two = period("after", b, second, room);
+        WoodPeriod one = period("before", a, early, room);
+        WoodPeriod two = period("after", b, late, room);
         SavedFacts.Source source = new SavedFacts.Source(
                 moisture,
                 knownFirst,
                 knownSecond,
-                WoodLoad.meanMoisture(first),
-                WoodLoad.meanMoisture(second),
+                WoodLoad.meanMoisture(early),
+                WoodLoad.meanMoisture(late),
                 watch(a.source),
                 watch(b.source));
         return new Found(one, two, room, source, told);
+    }
+
+    /** What a fit asks of the days of a period that were compared. */
+    FitReadings asked(boolean later, WoodPeriod period) throws IOException {
+        Side side = later ? second : first;
+        FitReadings ask = new FitReadings();
+        Path file = side.file == null ? shop : side.file;
+        boolean table = !WinterSource.isShop(file);
+        ask.source = table ? file.toString() : "shop";
+        ask.shop = file;
+        ask.sensors.putAll(sensors);
+        ask.from = period.days().get(0).date() + " 05:00";
+        ask.until = period.days().get(period.days().size() - 1).date() + " 23:00";
+        if (!weather.isEmpty())
+            ask.weather = weather.get(later ? weather.size() - 1 : 0).toString();
+        return ask;
     }
 
     private static List<WoodLoad> weighed(List<WoodLoad> loads) {
@@ -143,55 +160,17 @@ final class Winters {
                 Math.max(side.from, side.source.from()),
                 Math.min(side.until, side.source.until() + 86400),
                 loads,
-                outdoors(which, side),
+                WinterWeather.outdoors(which, sensed(side), weather, side.source.offset()),
                 room ? side.source.at(Spot.ROOM) : null,
                 watch == null ? null : side.source.at(watch),
                 watch == Spot.STORE_TOP,
                 Double.isNaN(mean) ? WoodLoad.TOLD_MOISTURE : mean);
     }
 
-    /** The sensor outdoors, else the weather files one after the other. */
-    private Series outdoors(String which, Side side) {
+    /** The sensor outdoors over a side's days; null where it was not there. */
+    private static Series sensed(Side side) {
         Series sensor = side.source.at(Spot.OUTDOOR);
-        if (sensor != null && sensor.between(side.from, side.until).size() > 0) return sensor;
-        List<Hourly> files = new ArrayList<>();
-        for (Path file : weather) files.add(hourly(file, side.source.offset()));
-        files.sort((x, y) -> x.start().compareTo(y.start()));
-        double[] time = new double[files.stream().mapToInt(Hourly::hours).sum()];
-        double[] value = new double[time.length];
-        int n = 0;
-        for (Hourly h : files) {
-            double start = h.start().toEpochSecond(ZoneOffset.UTC);
-            double[] kelvin = h.temperature();
-            for (int i = 0; i < kelvin.length; i++) {
-                double t = start + 3600.0 * i;
-                if (n > 0 && t <= time[n - 1]) continue;
-                time[n] = t;
-                value[n++] = kelvin[i];
-            }
-        }
-        if (n == 0) {
-            throw Complaint.usage(
-                    "No sensor was outdoors in the period " + which + ", and there is no weather of those days.",
-                    "Give --weather FILE, or say with --sensor NAME=outdoor which sensor it is.");
-        }
-        return new Series("weather", java.util.Arrays.copyOf(time, n), java.util.Arrays.copyOf(value, n));
-    }
-
-    private static Hourly hourly(Path file, long offset) {
-        try {
-            // only the clock of the place counts here
-            Site clock = new Site(0, Math.toRadians(Math.max(-180, Math.min(180, offset / 240.0))), offset, 0);
-            Hourly hourly = WeatherFile.read(file, clock).hourly();
-            if (hourly.isWrapped()) {
-                throw Complaint.usage(
-                        "--weather " + file + " is a typical year, not the weather of those days.",
-                        "Give a record of the two winters.");
-            }
-            return hourly;
-        } catch (WeatherFault fault) {
-            throw Complaint.usage(fault.getMessage(), "Give hourly temperatures of those days.");
-        }
+        return sensor != null && sensor.between(side.from, side.until).size() > 0 ? sensor : null;
     }
 
     private WinterSource source(Path file) throws IOException {
@@ -210,11 +189,11 @@ final class Winters {
                         "It is not said what is compared with what.",
                         "Give --change \"12 Oct 2025\", or --before and --after, each as days or a file.");
             }
-            return new Side(source(shop), span[0], span[1]);
+            return new Side(source(shop), null, span[0], span[1]);
         }
         Path file = path(what);
         if (file != null && Files.exists(file)) {
-            return new Side(source(file), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+            return new Side(source(file), file, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
         int dots = what.indexOf("..");
         if (dots < 0) {
@@ -230,7 +209,7 @@ final class Winters {
         if (!until.isAfter(from)) {
             throw Complaint.usage(option + " \"" + what + "\" ends before it begins.", "Write the earlier day first.");
         }
-        return new Side(source, from.toEpochSecond(ZoneOffset.UTC), until.toEpochSecond(ZoneOffset.UTC));
+        return new Side(source, null, from.toEpochSecond(ZoneOffset.UTC), until.toEpochSecond(ZoneOffset.UTC));
     }
 
     /** A day as an end is counted to its last hour. */

@@ -219,8 +219,10 @@ final class WeatherHours {
         lines = new int[hours];
         int shared = 0;
         int moved = 0;
-        for (Timed row : rows) {
-            int hour = hour(row);
+        int[] at = rows.stream().mapToInt(this::hour).toArray();
+        for (int i = 0; i < at.length; i++) {
+            Timed row = rows.get(i);
+            int hour = at[i];
             shared += lines[hour] > 0 ? 1 : 0;
             moved += row.moment.equals(start.plusHours(hour)) ? 0 : 1;
             lines[hour] = row.line;
@@ -235,18 +237,19 @@ final class WeatherHours {
             notes.add(0, moved + " rows lie off the hour by up to 30 minutes and count for the nearest one");
         }
         for (WeatherQuantity quantity : table.columns()) {
-            grid.put(quantity, means(rows, quantity));
+            grid.put(quantity, means(rows, at, quantity));
         }
     }
 
-    private double[] means(List<Timed> rows, WeatherQuantity quantity) {
+    /** @param at hour of each row */
+    private double[] means(List<Timed> rows, int[] at, WeatherQuantity quantity) {
         double[] sum = new double[hours];
         int[] count = new int[hours];
-        for (Timed row : rows) {
-            double value = row.values[quantity.ordinal()];
+        for (int i = 0; i < at.length; i++) {
+            double value = rows.get(i).values[quantity.ordinal()];
             if (!Double.isNaN(value)) {
-                sum[hour(row)] += value;
-                count[hour(row)]++;
+                sum[at[i]] += value;
+                count[at[i]]++;
             }
         }
         for (int i = 0; i < hours; i++) {

@@ -42,7 +42,8 @@ final class SavedChart {
         double highest = 0;
         for (WoodRow r : s.rowsBefore()) highest = Math.max(highest, wood(r.perDay()));
         for (WoodRow r : s.rowsAfter()) highest = Math.max(highest, wood(r.perDay()));
-        panel.scaled(0, 1.05 * highest, 6, as.massUnit() + " a day");
+        highest = Math.max(highest, wood(s.line().at(most) + s.line().band(most, Saving.SURE)));
+        panel.scaled(0, highest, 6, as.massUnit() + " a day");
         across(on, panel, least, most, top, what);
         lines(panel, least, most);
         for (WoodRow r : s.rowsBefore()) ring(on, panel.across(r.mean()), panel.up(wood(r.perDay())), Ink.FIRE);

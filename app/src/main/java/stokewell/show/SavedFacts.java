@@ -1,5 +1,7 @@
 package stokewell.show;
 
+import java.util.Optional;
+import stokewell.fit.ModelSaving;
 import stokewell.fit.Saving;
 
 /**
@@ -8,8 +10,18 @@ import stokewell.fit.Saving;
  * @param saving what was found
  * @param source of the numbers
  * @param room   whether the room was measured in both periods
+ * @param model  what the model of the rig as it was says, where that was asked for
  */
-public record SavedFacts(Saving saving, Source source, boolean room) {
+public record SavedFacts(Saving saving, Source source, boolean room, Optional<Model> model) {
+
+    /**
+     * What a model says.
+     *
+     * @param rig  its name
+     * @param said empty where it cannot tell
+     * @param sun  whether the sun of both periods was measured
+     */
+    public record Model(String rig, Optional<ModelSaving> said, boolean sun) {}
 
     /**
      * Where the numbers come from.

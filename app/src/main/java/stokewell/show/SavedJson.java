@@ -4,6 +4,7 @@ import java.io.Writer;
 import java.util.List;
 import java.util.Locale;
 import stokewell.file.UnitSystem;
+import stokewell.fit.ModelSaving;
 import stokewell.fit.Saving;
 import stokewell.fit.WoodDay;
 import stokewell.fit.WoodLine;
@@ -39,12 +40,29 @@ public final class SavedJson {
             line(json, "line", s.line());
             if (s.afterLine() == null) json.nothing("lineAfter");
             else line(json, "lineAfter", s.afterLine());
+            model(json, facts);
             period(json, "before", s.before());
             period(json, "after", s.after());
             rows(json, "rowsBefore", s.rowsBefore());
             rows(json, "rowsAfter", s.rowsAfter());
             json.texts("sentences", words.sentences());
         }
+    }
+
+    private static void model(Keyed json, SavedFacts facts) {
+        if (facts.model().isEmpty() || facts.model().get().said().isEmpty()) {
+            json.nothing("model");
+            return;
+        }
+        ModelSaving m = facts.model().get().said().get();
+        json.open("model")
+                .number("value", m.share().value(), 5)
+                .number("half90", m.share().half(), 5)
+                .number("loadsBefore", m.before(), 4)
+                .number("loadsAfter", m.after(), 4)
+                .number("daysFitted", m.fitted(), 1)
+                .number("days", m.days(), 1)
+                .shut();
     }
 
     private static void line(Keyed json, String key, WoodLine l) {

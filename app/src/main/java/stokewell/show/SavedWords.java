@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import stokewell.file.UnitSystem;
+import stokewell.fit.ModelSaving;
 import stokewell.fit.Saving;
 import stokewell.fit.WoodDay;
 import stokewell.fit.WoodLoad;
@@ -14,6 +15,9 @@ final class SavedWords {
 
     /** Common practice, no source: beyond this a line is carried too far from where it was fitted. */
     private static final double OUTSIDE = 0.1;
+
+    /** Common practice, no source: from then on the sun differs by more than weather does, days. */
+    private static final int SEASON = 21;
 
     private final SavedFacts facts;
     private final Saving s;
@@ -58,12 +62,31 @@ final class SavedWords {
                     + wood(half, 0) + " of wood: you burnt " + wood(s.burnt(), 1)
                     + " a day, and before you would have burnt " + wood(s.adjusted(), 1) + " on the same days.");
         }
+        facts.model().ifPresent(m -> all.add(model(m)));
         warmth(all);
         missing(all, "before", s.before(), facts.source().watchBefore());
         missing(all, "after", s.after(), facts.source().watchAfter());
         moisture(all);
         trust(all);
         return all;
+    }
+
+    private String model(SavedFacts.Model m) {
+        String name = "The model of " + Plain.name(m.rig(), 60);
+        if (m.said().isEmpty()) {
+            return name
+                    + " cannot tell: a thermostat holds the room whatever is burnt, or no amount of wood makes it as "
+                    + "warm as it was.";
+        }
+        ModelSaving said = m.said().get();
+        double share = said.share().value();
+        return name + ", fitted to " + Numbers.of(said.fitted(), 0) + " days before and run through "
+                + Numbers.of(said.days(), 0) + " days after, says " + percent(Math.abs(share)) + " " + plusMinus + " "
+                + percent(said.share().half()) + " % " + (share < 0 ? "more" : "less")
+                + (m.sun()
+                        ? ", with the sun of those days."
+                        : ", but the sun was not measured and is guessed from the warmth of the days.")
+                + " Its error counts the rig and the room, not the diary.";
     }
 
     private String goOn() {
@@ -153,7 +176,21 @@ final class SavedWords {
                 + Numbers.percent(lost) + " of a saving, drier wood would feign it.");
     }
 
+    /** Days of the year that the middles of the periods lie apart. */
+    private int apart() {
+        int days = Math.abs(middle(s.before()) - middle(s.after()));
+        return Math.min(days, 365 - days);
+    }
+
+    private static int middle(WoodPeriod p) {
+        return p.days().get(p.days().size() / 2).date().getDayOfYear();
+    }
+
     private void trust(List<String> all) {
+        if (apart() > SEASON) {
+            all.add("The two periods lie " + apart() + " days apart in the year: more sun in the one looks like wood "
+                    + "saved in it, and is not taken into account.");
+        }
         if (s.length() > 1) {
             all.add("Single days are too uneven for a line (loads are lumpy, or a store carries heat over): "
                     + (s.length() == 7 ? "weeks" : "stretches of " + s.length() + " days") + " are compared.");

@@ -150,7 +150,7 @@ public final class Spoken {
     /** All findings with their texts in these units; null for null. */
     public static Check in(Check check, UnitSystem units) {
         if (check == null) return null;
-        return new Check(check.findings().stream().map(f -> in(f, units)).toList());
+        return new Check(check.findings().stream().map(f -> in(f, units)).toList(), check.whole());
     }
 
     /** All that a sheet tells, in these units. */

@@ -15,7 +15,7 @@ final class HeaderRules {
     private static final double COLD = 283.15;
     private static final double HOT = 363.15;
     private static final String RULE =
-            "what the water grows, and 5 % of the content in all: common practice for open systems";
+            "what the water grows, and 5 % of the content in all: common practice for open systems; one boiler maker asks 7 %";
 
     private HeaderRules() {}
 

@@ -3,8 +3,9 @@ package stokewell.check;
 import static stokewell.check.Findings.say;
 
 import stokewell.rig.Contents;
+import stokewell.rig.Materials;
+import stokewell.rig.Metal;
 import stokewell.rig.Safety;
-import stokewell.rig.Safety.Metal;
 import stokewell.rig.Store;
 
 /** What meets the water and the heat: plastic, rubber, zinc, copper, solder, inhibitor; scald. */
@@ -17,7 +18,7 @@ final class MetalRules {
     private MetalRules() {}
 
     static void look(Subject s, Findings f) {
-        Safety.Materials m = s.materials();
+        Materials m = s.materials();
         plastic(s, f, m);
         tank(s, f, m);
         zinc(s, f, m);
@@ -36,7 +37,7 @@ final class MetalRules {
         scald(s, f);
     }
 
-    private static void plastic(Subject s, Findings f, Safety.Materials m) {
+    private static void plastic(Subject s, Findings f, Materials m) {
         String basis = "cross-linked polyethylene: 100 psi at 82 °C (180 °F), 80 psi at 93 °C (200 °F); makers' sheets";
         if (m.pipe() == null) {
             f.ask(
@@ -81,7 +82,7 @@ final class MetalRules {
         }
     }
 
-    private static void tank(Subject s, Findings f, Safety.Materials m) {
+    private static void tank(Subject s, Findings f, Materials m) {
         double hot = s.storeTop();
         if (m.tank() == Metal.PLASTIC && hot > K + 45) {
             f.add(
@@ -103,7 +104,7 @@ final class MetalRules {
         }
     }
 
-    private static void zinc(Subject s, Findings f, Safety.Materials m) {
+    private static void zinc(Subject s, Findings f, Materials m) {
         boolean zinc = m.pipe() == Metal.GALVANISED || m.tank() == Metal.GALVANISED || m.pickup() == Metal.GALVANISED;
         if (!zinc) return;
         double hot = s.hottestWater();
@@ -143,7 +144,7 @@ final class MetalRules {
         }
     }
 
-    private static void mixed(Subject s, Findings f, Safety.Materials m) {
+    private static void mixed(Subject s, Findings f, Materials m) {
         boolean copper = m.pipe() == Metal.COPPER || m.pickup() == Metal.COPPER || m.tank() == Metal.COPPER;
         boolean steel = m.pipe() == Metal.STEEL || m.pickup() == Metal.STEEL || m.tank() == Metal.STEEL;
         if (copper && steel) {
@@ -156,7 +157,7 @@ final class MetalRules {
         }
     }
 
-    private static void inhibitor(Subject s, Findings f, Safety.Materials m) {
+    private static void inhibitor(Subject s, Findings f, Materials m) {
         boolean open = !s.safety().closed();
         String basis =
                 "an open treated store was free of rust after 23 years; pH 9 to 10.5 with steel, 7 to 8.5 with aluminium";
@@ -185,7 +186,7 @@ final class MetalRules {
     }
 
     /** Hardness and pH, where a strip has told them: lime on the coil, acid in the steel. */
-    private static void quality(Subject s, Findings f, Safety.Materials m) {
+    private static void quality(Subject s, Findings f, Materials m) {
         String basis =
                 "an outdoor-heater treatment guide: hardness under 100 ppm, chloride and sulphate under 25; pH 9 to 10.5 with steel";
         if (Double.isNaN(m.hardness())) {

@@ -2,6 +2,7 @@ package stokewell.check;
 
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
+import stokewell.rig.Surroundings;
 
 /**
  * How bad a drill is: the one rule for the drill and for the finding that answers it. A drill asks what happens when something
@@ -55,7 +56,7 @@ final class Severity {
             }
             case LEAK -> {
                 if (!boils) return Level.MIND;
-                Safety.Surroundings a = safety.surroundings();
+                Surroundings a = safety.surroundings();
                 return a != null && Boolean.FALSE.equals(a.levelWatched()) ? Level.MEND : Level.MIND;
             }
             // a chimney fire that leaves the water alone still lights houses

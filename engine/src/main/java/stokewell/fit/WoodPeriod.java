@@ -33,6 +33,8 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
     /** A load explains a rise from so long before it to so long after, s. */
     private static final double EXPLAINS = 8 * 3600;
 
+    private static final double LATE = 1800;
+
     public WoodPeriod {
         days = List.copyOf(days);
         loads = List.copyOf(loads);
@@ -103,31 +105,34 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
     private static boolean[] unnoted(Series fire, boolean store, List<WoodLoad> loads, long first, int count) {
         boolean[] days = new boolean[count];
         if (fire == null) return days;
-        List<Double> climbs = store ? climbs(fire, STORE_RISE, STORE_WITHIN) : climbs(fire, STOVE_RISE, STOVE_WITHIN);
-        for (double t : climbs) {
-            double until = t + (store ? EXPLAINS : STOVE_WITHIN);
-            boolean known = loads.stream().anyMatch(l -> l.time() > t - EXPLAINS && l.time() < until);
-            int d = (int) (day(t) - first);
+        List<Climb> climbs = store ? climbs(fire, STORE_RISE, STORE_WITHIN) : climbs(fire, STOVE_RISE, STOVE_WITHIN);
+        for (Climb c : climbs) {
+            boolean known = loads.stream().anyMatch(l -> l.time() > c.from() - EXPLAINS && l.time() < c.seen() + LATE);
+            int d = (int) (day(c.seen()) - first);
             if (!known && d >= 0 && d < count) days[d] = true;
         }
         return days;
     }
 
-    /** Where a sensor begins to climb as only a fire makes it climb: so many K within so many s. */
-    static List<Double> climbs(Series s, double rise, double within) {
-        List<Double> found = new ArrayList<>();
+    /** A climb: where it began, and where it was too much to be anything else, s. */
+    record Climb(double from, double seen) {}
+
+    /** Where a sensor climbs as only a fire makes it climb: so many K within so many s. */
+    static List<Climb> climbs(Series s, double rise, double within) {
+        List<Climb> found = new ArrayList<>();
         double[] t = s.time();
         double[] v = s.value();
-        int low = 0;
+        int open = 0;
         double quietUntil = Double.NEGATIVE_INFINITY;
         for (int i = 1; i < t.length; i++) {
-            while (low < i && t[i] - t[low] > within) low++;
-            for (int k = i; k > low; k--) if (v[k] < v[low]) low = k;
+            while (t[i] - t[open] > within) open++;
+            int low = open;
+            for (int k = open; k <= i; k++) if (v[k] <= v[low]) low = k;
             if (v[i] - v[low] <= rise) continue;
             // one fire climbs for hours: it is told once
-            if (t[low] > quietUntil) found.add(t[low]);
+            if (t[low] > quietUntil) found.add(new Climb(t[low], t[i]));
             quietUntil = t[i] + within;
-            low = i;
+            open = i;
         }
         return found;
     }

@@ -3,8 +3,9 @@ package stokewell.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import stokewell.rig.Layer;
+import stokewell.rig.Materials;
+import stokewell.rig.Metal;
 import stokewell.rig.Rig;
-import stokewell.rig.Safety;
 import stokewell.rig.Store;
 
 /**
@@ -33,9 +34,9 @@ public final class Plates {
 
     /** Whether the tank of a rig is cut from plate: its wall is metal, and nobody has said that it is plastic or a lined frame. */
     public static boolean metal(Rig rig) {
-        Safety.Materials m = rig.safety().materials();
-        Safety.Metal tank = m == null ? null : m.tank();
-        return tank != Safety.Metal.PLASTIC && tank != Safety.Metal.RUBBER && metal(rig.store());
+        Materials m = rig.safety().materials();
+        Metal tank = m == null ? null : m.tank();
+        return tank != Metal.PLASTIC && tank != Metal.RUBBER && metal(rig.store());
     }
 
     /** Inside height of the tank, m: closed ones are full, others keep dry wall above the water. */

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stokewell.rig.Layer;
+import stokewell.rig.Materials;
+import stokewell.rig.Metal;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Safety;
@@ -129,8 +131,8 @@ class PlatesTest {
         Rig steel = Rigs.hall();
         assertThat(Plates.metal(steel)).isTrue();
         assertThat(Stiffening.of(steel)).isNotEmpty();
-        for (Safety.Metal soft : new Safety.Metal[] {Safety.Metal.PLASTIC, Safety.Metal.RUBBER}) {
-            Safety.Materials m = new Safety.Materials(null, NaN, null, soft, NaN, null, null, NaN, NaN);
+        for (Metal soft : new Metal[] {Metal.PLASTIC, Metal.RUBBER}) {
+            Materials m = new Materials(null, NaN, null, soft, NaN, null, null, NaN, NaN);
             Rig said = steel.secured(new Safety(null, null, null, null, null, null, m, null, null));
             assertThat(Plates.metal(said)).isFalse();
             assertThat(Stiffening.of(said)).isEmpty();
