@@ -19,6 +19,7 @@ import stokewell.rig.Rig;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
 import stokewell.show.Ascii;
+import stokewell.show.Spoken;
 
 /** Looks for what is wrong with a rig. */
 @Command(
@@ -46,7 +47,10 @@ final class CheckVerb implements Callable<Integer> {
     @Option(names = "--all", description = "List what was found in order, too.")
     boolean all;
 
-    @Option(names = "--json", description = "Write JSON and nothing else.")
+    @Option(names = "--units", paramLabel = "si|us", defaultValue = "si", description = "Default: ${DEFAULT-VALUE}.")
+    UnitSystem units;
+
+    @Option(names = "--json", description = "Write JSON and nothing else; always in SI.")
     boolean json;
 
     @Override
@@ -57,7 +61,7 @@ final class CheckVerb implements Callable<Integer> {
         Check check = Check.of(rig, outcome.day(), outcome.drills());
         PrintWriter out = spec.commandLine().getOut();
         if (json) out.println(CheckVerbJson.of(rig, check));
-        else out.print(Ascii.of(CheckVerbPage.text(rig, outcome, check, all)));
+        else out.print(Ascii.of(CheckVerbPage.text(rig, outcome, Spoken.in(check, units), all)));
         return check.stops() ? STOP : 0;
     }
 

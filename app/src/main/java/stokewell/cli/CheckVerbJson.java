@@ -4,7 +4,9 @@ import java.io.StringWriter;
 import java.util.Locale;
 import stokewell.check.Check;
 import stokewell.check.Finding;
+import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
+import stokewell.show.Spoken;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.json.JsonFactory;
@@ -22,7 +24,7 @@ final class CheckVerbJson {
             json.writeStringProperty("worst", check.worst().name().toLowerCase(Locale.ROOT));
             json.writeBooleanProperty("stop", check.stops());
             json.writeArrayPropertyStart("findings");
-            for (Finding f : check.findings()) {
+            for (Finding f : Spoken.in(check, UnitSystem.SI).findings()) {
                 json.writeStartObject();
                 json.writeStringProperty("id", f.id());
                 json.writeStringProperty("level", f.level().name().toLowerCase(Locale.ROOT));

@@ -21,6 +21,7 @@ import stokewell.rig.Rig;
 import stokewell.show.Ascii;
 import stokewell.show.DrillPage;
 import stokewell.show.DrillPicture;
+import stokewell.show.Spoken;
 
 /** Lets things fail. */
 @Command(
@@ -42,8 +43,9 @@ final class DrillVerb implements Callable<Integer> {
             paramLabel = "NAME|all",
             defaultValue = "all",
             description =
-                    "power-out, pump-dead, air-lock, valve-shut, fan-dead, sensor-out, stuck-on, stuck-off, over-fire, "
-                            + "double-load, low-water, dry-refilled, frozen-run, vent-blocked, relief-fails, backdraft. Default: all.")
+                    "power-out, pump-dead, air-lock, valve-shut, fan-dead, sensor-out, stuck-on, stuck-off, store-full, over-fire, "
+                            + "double-load, low-water, dry-refilled, frozen-run, leak, vent-narrow, vent-blocked, relief-fails, fouled, "
+                            + "reverse-flow, chimney-fire, backdraft. Default: all.")
     String fault;
 
     @Option(
@@ -52,14 +54,10 @@ final class DrillVerb implements Callable<Integer> {
             description = "As for night. Default: what the rig file names.")
     String weather;
 
-    @Option(
-            names = "--units",
-            paramLabel = "si|us",
-            defaultValue = "si",
-            description = "Of page and picture. Default: ${DEFAULT-VALUE}.")
+    @Option(names = "--units", paramLabel = "si|us", defaultValue = "si", description = "Default: ${DEFAULT-VALUE}.")
     UnitSystem units;
 
-    @Option(names = "--json", description = "Write JSON and nothing else.")
+    @Option(names = "--json", description = "Write JSON and nothing else; always in SI.")
     boolean json;
 
     @Option(names = "--html", paramLabel = "FILE", description = "Write a page of all drills, too.")
@@ -82,10 +80,12 @@ final class DrillVerb implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         // no output shows a rig that must not be lit as fine
         Check check = Check.of(rig, all.day(), all.drills());
+        Check heard = Spoken.in(check, units);
+        Drills.Outcome told = Spoken.in(outcome, units);
         if (json) out.println(DrillVerbJson.of(rig, outcome, check));
-        else out.print(Ascii.of(DrillVerbPage.text(rig, outcome, check)));
-        if (html != null) OutFile.write(html, DrillPage.html(rig.name(), outcome, check, units));
-        OutFile.write(png, to -> DrillPicture.png(rig.name(), outcome, check, units, to));
+        else out.print(Ascii.of(new DrillVerbPage(units).text(rig, told, heard)));
+        if (html != null) OutFile.write(html, DrillPage.html(rig.name(), told, heard, units));
+        OutFile.write(png, to -> DrillPicture.png(rig.name(), told, heard, units, to));
         return check.stops() ? CheckVerb.STOP : 0;
     }
 

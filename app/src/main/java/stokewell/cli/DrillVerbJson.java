@@ -9,7 +9,9 @@ import stokewell.check.Drill;
 import stokewell.check.Drills;
 import stokewell.check.Finding;
 import stokewell.check.Level;
+import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
+import stokewell.show.Spoken;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.json.JsonFactory;
@@ -27,10 +29,10 @@ final class DrillVerbJson {
             json.writeStartObject();
             json.writeStringProperty("rig", rig.name());
             json.writeArrayPropertyStart("stops");
-            for (Finding f : check.at(Level.STOP)) json.writeString(f.id() + ": " + f.what());
+            for (Finding f : Spoken.in(check, UnitSystem.SI).at(Level.STOP)) json.writeString(f.id() + ": " + f.what());
             json.writeEndArray();
             json.writeArrayPropertyStart("drills");
-            for (Drill d : outcome.drills()) drill(json, outcome, d);
+            for (Drill d : Spoken.in(outcome, UnitSystem.SI).drills()) drill(json, outcome, d);
             json.writeEndArray();
             json.writeEndObject();
         }
@@ -71,6 +73,7 @@ final class DrillVerbJson {
         number(json, "stoveC", d.stove() - ZERO);
         number(json, "storeTopC", d.storeTop() - ZERO);
         number(json, "draftPa", d.draft());
+        number(json, "drawnFromWaterKWh", d.drawn() / 3.6e6);
         json.writeArrayPropertyStart("guards");
         for (Drill.Guard g : d.guards()) {
             json.writeStartObject();
@@ -80,6 +83,10 @@ final class DrillVerbJson {
             number(json, "steamKeptKg", g.steam());
             number(json, "hottestWithoutC", g.hottestWithout() - ZERO);
             number(json, "hottestWithC", g.hottestWith() - ZERO);
+            number(json, "pressureWithoutBar", g.pressureWithout() / 1e5);
+            number(json, "pressureWithBar", g.pressureWith() / 1e5);
+            json.writeBooleanProperty("burstsWithout", g.pressureWithout() == Double.POSITIVE_INFINITY);
+            number(json, "heatAfterKW", g.heat() / 1000);
             json.writeBooleanProperty("byHand", g.byHand());
             json.writeEndObject();
         }

@@ -4,21 +4,28 @@ import java.util.Locale;
 import stokewell.check.Check;
 import stokewell.check.Drill;
 import stokewell.check.Drills;
+import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
+import stokewell.show.Spoken;
 
 /** Drills as text: one line and one bar of time a fault, then a sentence each. */
 final class DrillVerbPage {
 
-    private static final double ZERO = 273.15;
     /** Ends of the bar of time, s: one minute to eight hours, evenly in its logarithm. */
     private static final double FIRST = 60;
 
     private static final double LAST = 8 * 3600;
     private static final int BAR = 28;
 
-    private DrillVerbPage() {}
+    private final UnitSystem units;
+    private final boolean us;
 
-    static String text(Rig rig, Drills.Outcome outcome, Check check) {
+    DrillVerbPage(UnitSystem units) {
+        this.units = units;
+        us = units == UnitSystem.US;
+    }
+
+    String text(Rig rig, Drills.Outcome outcome, Check check) {
         StringBuilder b = new StringBuilder();
         b.append(rig.name()).append(": what fails at the worst moment of a normal day");
         double start = outcome.drills().stream()
@@ -40,15 +47,17 @@ final class DrillVerbPage {
                 "boils",
                 "water",
                 "metal",
-                "bar",
-                "kg/h",
+                us ? "psi" : "bar",
+                us ? "lb/h" : "kg/h",
                 "lost",
                 axis()));
         for (Drill d : outcome.drills()) line(b, d);
-        b.append(
-                "\nB boils, D first metal dry, F first water freezes. Temperatures in C, lost water in kg, pressure over the air's.\n\n");
+        b.append("\nB boils, D first metal dry, F first water freezes. Temperatures in ")
+                .append(us ? "F, lost water in lb" : "C, lost water in kg")
+                .append(", pressure over the air's.\n\n");
         for (Drill d : outcome.drills()) {
-            CheckVerbPage.wrap(b, "", cap(d.fault().title()) + " (" + d.fault().story() + "): " + d.sentence());
+            CheckVerbPage.wrap(
+                    b, "", cap(d.fault().title()) + " (" + Spoken.in(d.fault().story(), units) + "): " + d.sentence());
             for (Drill.Guard g : d.guards()) {
                 b.append("    ").append(guard(g)).append('\n');
             }
@@ -61,9 +70,13 @@ final class DrillVerbPage {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
-    private static String guard(Drill.Guard g) {
+    private String guard(Drill.Guard g) {
+        if (!Double.isNaN(g.pressureWithout())) {
+            return g.name() + ": without it " + pressed(g.pressureWithout()) + ", with it at most "
+                    + pressed(g.pressureWith());
+        }
         String kept = g.steam() > 0.05
-                ? String.format(Locale.ROOT, "; keeps %.1f kg from boiling off", g.steam())
+                ? Spoken.in(String.format(Locale.ROOT, "; keeps %.1f kg from boiling off", g.steam()), units)
                 : g.byHand() && Double.isFinite(g.with()) ? "; saves no water" : "";
         String how = g.byHand()
                 ? String.format("boils %s, else %s", time(g.with()), time(g.without()))
@@ -71,7 +84,7 @@ final class DrillVerbPage {
         return (g.byHand() ? "by hand, " : "") + g.name() + ": " + how + kept;
     }
 
-    private static void line(StringBuilder b, Drill d) {
+    private void line(StringBuilder b, Drill d) {
         if (!d.possible()) {
             b.append(String.format(Locale.ROOT, "%-28s -%n", d.fault().title()));
             return;
@@ -82,12 +95,25 @@ final class DrillVerbPage {
                 d.fault().title(),
                 d.level(),
                 time(d.firstBoil()),
-                whole(d.water().temperature() - ZERO),
-                whole(d.metal().temperature() - ZERO),
-                d.pressure() == Double.POSITIVE_INFINITY ? "bursts" : tenth(d.pressure() / 1e5),
-                whole(d.steam() * 3600),
-                tenth(d.waterLost()),
+                degrees(d.water().temperature()),
+                degrees(d.metal().temperature()),
+                d.pressure() == Double.POSITIVE_INFINITY ? "bursts" : tenth(d.pressure() / (us ? 6894.757 : 1e5)),
+                whole(mass(d.steam() * 3600)),
+                tenth(mass(d.waterLost())),
                 bar(d)));
+    }
+
+    private String pressed(double pascal) {
+        if (pascal == Double.POSITIVE_INFINITY) return "nothing holds the pressure: it bursts";
+        return Spoken.in(String.format(Locale.ROOT, "%.2f bar", pascal / 1e5), units);
+    }
+
+    private String degrees(double kelvin) {
+        return whole(us ? (kelvin - 273.15) * 1.8 + 32 : kelvin - 273.15);
+    }
+
+    private double mass(double kg) {
+        return us ? kg / 0.45359237 : kg;
     }
 
     private static String whole(double v) {

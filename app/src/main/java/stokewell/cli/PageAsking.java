@@ -2,9 +2,16 @@ package stokewell.cli;
 
 import java.nio.file.Path;
 import java.time.DateTimeException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import stokewell.file.QuantityFault;
 import stokewell.file.WeatherFault;
+import stokewell.network.Compiler;
+import stokewell.rig.Outdoors;
+import stokewell.rig.Place;
 import stokewell.rig.Rig;
+import stokewell.weather.Surface;
 import stokewell.web.Asking;
 import stokewell.web.Refusal;
 
@@ -14,10 +21,34 @@ public final class PageAsking implements Asking {
     private static final String HOUR = "7:30";
     private static final String LIMIT = "10 C";
 
+    private static final int MOST = 32;
+
     private final WeatherMemory memory = new WeatherMemory();
+
+    /** All that a night's weather and hours come of where no file tells them. */
+    private record Plain(List<Surface> outsides, Place place, Outdoors outdoors, Wish wish) {}
+
+    private final Map<Plain, NightAsked> plain = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Plain, NightAsked> eldest) {
+            return size() > MOST;
+        }
+    };
 
     @Override
     public NightAsked night(Rig rig, Path beside, Wish wish) {
+        boolean filed = wish.file() != null
+                || wish.weather() == null && !rig.weather().file().isEmpty();
+        if (filed) return fresh(rig, beside, wish);
+        Plain key = new Plain(Compiler.surfaces(rig), rig.place(), rig.weather(), wish);
+        synchronized (plain) {
+            return plain.computeIfAbsent(key, k -> fresh(rig, beside, wish));
+        }
+    }
+
+    private NightAsked fresh(Rig rig, Path beside, Wish wish) {
         return understood(() -> {
             WeatherChoice outdoors = outdoors(rig, beside, wish);
             return new NightAsked(

@@ -24,6 +24,7 @@ import stokewell.show.CardFacts;
 import stokewell.show.SeasonCard;
 import stokewell.show.SeasonJson;
 import stokewell.show.SeasonPage;
+import stokewell.show.SeasonPicture;
 import stokewell.show.TerminalPlot;
 import stokewell.show.TraceCsv;
 
@@ -86,12 +87,16 @@ final class SeasonVerb implements Callable<Integer> {
     @Option(names = "--html", paramLabel = "FILE", description = "Write a page to look at and to print, too.")
     Path html;
 
+    @Option(names = "--png", paramLabel = "FILE", description = "Write the picture, too.")
+    Path png;
+
     @Option(names = "--csv", paramLabel = "FILE", description = "Write every sample of the run, too.")
     Path csv;
 
     @Override
     public Integer call() throws Exception {
         OutFile.check("--html", html);
+        OutFile.check("--png", png);
         OutFile.check("--csv", csv);
         Rig rig = choice.read().rig();
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
@@ -159,6 +164,7 @@ final class SeasonVerb implements Callable<Integer> {
             }
         }
         if (html != null) OutFile.write(html, SeasonPage.html(season, facts, units));
+        OutFile.write(png, to -> SeasonPicture.png(season, facts, units, to));
         OutFile.write(csv, to -> {
             OutputStreamWriter text = new OutputStreamWriter(to, StandardCharsets.UTF_8);
             TraceCsv.write(season, facts, units, text);

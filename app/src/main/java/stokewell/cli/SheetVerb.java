@@ -18,6 +18,7 @@ import stokewell.rig.Rig;
 import stokewell.sheet.SheetFacts;
 import stokewell.show.Paper;
 import stokewell.show.Sheet;
+import stokewell.show.Spoken;
 
 /** Prints the sheet for the bench. */
 @Command(
@@ -62,7 +63,7 @@ final class SheetVerb implements Callable<Integer> {
         Paper on = paper != null ? paper : units == UnitSystem.US ? Paper.LETTER : Paper.A4;
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
         Drills.Outcome outcome = CheckVerb.drilled(rig, outdoors, EnumSet.allOf(Fault.class));
-        SheetFacts facts = SheetFacts.of(rig, outdoors.weather(), outcome);
+        SheetFacts facts = Spoken.in(SheetFacts.of(rig, outdoors.weather(), outcome), units);
         OutFile.write(pdf, pdf == null ? null : to -> Sheet.pdf(facts, units, on, to));
         OutFile.write(html, html == null ? null : Sheet.html(facts, units, on));
         return tell(facts);

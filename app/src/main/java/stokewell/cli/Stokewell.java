@@ -43,9 +43,11 @@ final class Stokewell implements Runnable {
 
     private static Map<String, Supplier<Object>> verbs() {
         Map<String, Supplier<Object>> verbs = new LinkedHashMap<>();
+        verbs.put("begin", BeginVerb::new);
         verbs.put("night", NightVerb::new);
         verbs.put("season", SeasonVerb::new);
         verbs.put("fit", FitVerb::new);
+        verbs.put("saved", SavedVerb::new);
         verbs.put("check", CheckVerb::new);
         verbs.put("drill", DrillVerb::new);
         verbs.put("sheet", SheetVerb::new);

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stokewell.rig.Dimension;
 import stokewell.rig.Entry;
 import stokewell.rig.RigFault;
 
@@ -18,64 +17,41 @@ import stokewell.rig.RigFault;
  */
 final class Binder {
 
-    /** Stands for a value that could not be made. */
-    static final Object HOLE = new Object();
-
-    private final String file;
     private final Map<Class<?>, LeafReader<?>> leaves;
-    private final List<Fault> faults;
-    private final List<DefaultUsed> defaults;
-    /** Every value read, in the order of the entries. */
-    final List<RigValue> values = new ArrayList<>();
+    private final Told told;
+    private final Words words;
 
-    Binder(String file, Map<Class<?>, LeafReader<?>> leaves, List<Fault> faults, List<DefaultUsed> defaults) {
-        this.file = file;
+    Binder(Map<Class<?>, LeafReader<?>> leaves, Told told) {
         this.leaves = leaves;
-        this.faults = faults;
-        this.defaults = defaults;
+        this.told = told;
+        words = new Words(leaves, told);
     }
 
-    /** What is being made: its type, its entry, its path in the file, and whether a default stands in for it. */
-    private record Place(Type type, Entry entry, String path, boolean standIn) {
-
-        Class<?> raw() {
-            return Shape.raw(type);
-        }
-
-        String key() {
-            return path.substring(path.lastIndexOf('.') + 1);
-        }
-
-        Place as(Type other) {
-            return new Place(other, entry, path, standIn);
-        }
-
-        Place inside(String step, Type other) {
-            return new Place(other, entry, join(path, step), standIn);
-        }
-    }
-
-    /** The root record, or {@link #HOLE}. */
+    /** The root record, or {@link Told#HOLE}. */
     Object root(Class<?> type, Tree tree) {
         return value(tree, new Place(type, null, "", false));
     }
 
     private Object value(Tree tree, Place place) {
         Class<?> type = place.raw();
-        if (Shape.optional(place.type)) {
-            Object held = none(tree) ? null : value(tree, place.as(Shape.held(place.type)));
-            return held == HOLE ? HOLE : Optional.ofNullable(held);
+        if (Shape.optional(place.type())) {
+            Object held = none(tree) ? null : value(tree, place.as(Shape.held(place.type())));
+            return held == Told.HOLE ? Told.HOLE : Optional.ofNullable(held);
         }
-        if (Shape.list(place.type)) return list(tree, place);
-        if (place.entry != null && place.entry.orElse().equals(Entry.ABSENT) && none(tree) && type != String.class) {
-            return absent(place.type);
+        if (Shape.list(place.type())) return list(tree, place);
+        if (place.entry() != null
+                && place.entry().orElse().equals(Entry.ABSENT)
+                && none(tree)
+                && type != String.class) {
+            return absent(place.type());
         }
         if (tree instanceof Tree.Word word) {
             LeafReader<?> leaf = leaves.get(type);
-            if (leaf != null && !word.empty()) return leaf(leaf, word, place);
-            if (!type.isRecord() && !Shape.kinds(type)) return scalar(word, place);
+            if (leaf != null && !word.empty()) return words.leaf(leaf, word, place);
+            if (!type.isRecord() && !Shape.kinds(type)) return words.scalar(word, place);
         } else if (!type.isRecord() && !Shape.kinds(type)) {
-            return fault(tree, place.path, "Here must be one value, not several.", "Write " + example(place) + ".");
+            return told.fault(
+                    tree, place.path(), "Here must be one value, not several.", "Write " + words.example(place) + ".");
         }
         if (Shape.kinds(type)) return kind(tree, place);
         if (tree instanceof Tree.Branch branch) return record(branch, place);
@@ -86,8 +62,11 @@ final class Binder {
             return record(Tree.Branch.of(alone.getName(), tree), place);
         }
         String entries = String.join(", ", Shape.keys(type));
-        return fault(
-                tree, place.path, "Here belong the entries of " + name(place) + ".", "Its entries: " + entries + ".");
+        return told.fault(
+                tree,
+                place.path(),
+                "Here belong the entries of " + place.name() + ".",
+                "Its entries: " + entries + ".");
     }
 
     private static boolean none(Tree tree) {
@@ -97,24 +76,24 @@ final class Binder {
     }
 
     private Object list(Tree tree, Place place) {
-        Type held = Shape.held(place.type);
+        Type held = Shape.held(place.type());
         if (tree instanceof Tree.Items items) {
             List<Object> made = new ArrayList<>();
             boolean holes = false;
             for (int i = 0; i < items.list.size(); i++) {
                 Object each = value(items.list.get(i), element(place, held, i));
-                holes |= each == HOLE;
+                holes |= each == Told.HOLE;
                 made.add(each);
             }
-            return holes ? HOLE : List.copyOf(made);
+            return holes ? Told.HOLE : List.copyOf(made);
         }
         if (tree instanceof Tree.Word word && (word.empty() || none(word))) return List.of();
         Class<?> type = Shape.raw(held);
         if (tree instanceof Tree.Word word && (leaves.containsKey(type) || !type.isRecord() && !Shape.kinds(type))) {
             return list(new Tree.Items(word.spot, split(word), true), place);
         }
-        return fault(
-                tree, place.path, "Here belongs a list.", "Begin each of its entries with a dash: - " + first(type));
+        return told.fault(
+                tree, place.path(), "Here belongs a list.", "Begin each of its entries with a dash: - " + first(type));
     }
 
     private static Place element(Place place, Type held, int index) {
@@ -148,7 +127,7 @@ final class Binder {
         if (tree instanceof Tree.Word word && !word.empty()) {
             Class<?> kind = Shape.kind(family, word.text);
             if (kind == null) return noKind(word, place);
-            lean(word.text, place);
+            told.lean(word.text, place);
             return record(Tree.Branch.empty(tree.spot), place.inside(Key.of(kind), kind));
         }
         if (tree instanceof Tree.Branch branch && branch.keys.size() == 1) {
@@ -158,21 +137,21 @@ final class Binder {
         }
         String known = "Known: " + String.join(", ", Shape.kindNames(family)) + ".";
         if (tree instanceof Tree.Branch branch && branch.keys.size() > 1) {
-            String what = "Here belongs one kind of " + name(place) + ", and its entries two spaces further in.";
-            return fault(branch.keys.get(1), place.path, what, known);
+            String what = "Here belongs one kind of " + place.name() + ", and its entries two spaces further in.";
+            return told.fault(branch.keys.get(1), place.path(), what, known);
         }
-        return fault(tree, place.path, "Which kind of " + name(place) + "?", known);
+        return told.fault(tree, place.path(), "Which kind of " + place.name() + "?", known);
     }
 
     private Object noKind(Tree.Word word, Place place) {
         List<String> names = Shape.kindNames(place.raw());
-        return fault(
-                word, place.path, unlike(word.text, names, name(place)), "Known: " + String.join(", ", names) + ".");
+        return told.fault(
+                word, place.path(), unlike(word.text, names, place.name()), "Known: " + String.join(", ", names) + ".");
     }
 
     private static String unlike(String word, List<String> names, String name) {
         String near = Key.nearest(word, names);
-        return "\"" + shortened(word) + "\" is no kind of " + name + "."
+        return "\"" + Told.shortened(word) + "\" is no kind of " + name + "."
                 + (near.isEmpty() ? "" : " Nearest: " + near + ".");
     }
 
@@ -180,7 +159,7 @@ final class Binder {
         Class<?> type = place.raw();
         RecordComponent[] components = Shape.components(type);
         Tree[] given = new Tree[components.length];
-        int before = faults.size();
+        int before = told.faults();
         for (int i = 0; i < branch.keys.size(); i++) {
             Tree.Word key = branch.keys.get(i);
             int index = Shape.indexOf(type, key.text);
@@ -188,7 +167,7 @@ final class Binder {
                 unknown(key, type, place);
             } else if (given[index] != null) {
                 String what = "The entry stands twice, first in line " + given[index].spot.line() + ".";
-                fault(key, join(place.path, components[index].getName()), what, "Take one out.");
+                told.fault(key, place.at(components[index].getName()), what, "Take one out.");
             } else {
                 given[index] = branch.values.get(i);
             }
@@ -197,22 +176,21 @@ final class Binder {
         boolean holes = false;
         for (int i = 0; i < components.length; i++) {
             Entry entry = Shape.entry(components[i]);
-            boolean standIn = place.standIn || given[i] == null;
-            Place inner = new Place(
-                    components[i].getGenericType(), entry, join(place.path, components[i].getName()), standIn);
+            boolean standIn = place.standIn() || given[i] == null;
+            Place inner = new Place(components[i].getGenericType(), entry, place.at(components[i].getName()), standIn);
             values[i] = given[i] != null ? value(given[i], inner) : missing(branch, inner);
-            holes |= values[i] == HOLE;
+            holes |= values[i] == Told.HOLE;
         }
-        if (holes || faults.size() > before) return HOLE;
+        if (holes || told.faults() > before) return Told.HOLE;
         return construct(type, values, branch, place, given, components);
     }
 
     private Object missing(Tree.Branch branch, Place inner) {
-        String orElse = inner.entry.orElse();
-        if (orElse.equals(Entry.ABSENT)) return absent(inner.type);
+        String orElse = inner.entry().orElse();
+        if (orElse.equals(Entry.ABSENT)) return absent(inner.type());
         if (orElse.equals(Entry.REQUIRED)) {
-            String what = inner.key() + " is missing. " + inner.entry.says();
-            return fault(branch, inner.path, what, "Add " + inner.key() + ": " + example(inner) + ".");
+            String what = inner.key() + " is missing. " + inner.entry().says();
+            return told.fault(branch, inner.path(), what, "Add " + inner.key() + ": " + words.example(inner) + ".");
         }
         return value(standIn(orElse), inner);
     }
@@ -237,23 +215,13 @@ final class Binder {
         return raw == double.class ? (Object) Double.NaN : null;
     }
 
-    private void note(String text, Place place, Object value) {
-        lean(text, place);
-        if (place.entry == null) return;
-        values.add(new RigValue(place.path, place.entry, place.raw(), value, place.standIn ? null : text));
-    }
-
-    private void lean(String text, Place place) {
-        if (place.standIn && place.entry != null) defaults.add(new DefaultUsed(place.path, text, place.entry.says()));
-    }
-
     private void unknown(Tree.Word key, Class<?> type, Place place) {
         List<String> keys = Shape.keys(type);
         String near = Key.nearest(key.text, keys);
-        fault(
+        told.fault(
                 key,
-                join(place.path, shortened(key.text)),
-                "No such entry in " + name(place) + "." + (near.isEmpty() ? "" : " Nearest: " + near + "."),
+                place.at(Told.shortened(key.text)),
+                "No such entry in " + place.name() + "." + (near.isEmpty() ? "" : " Nearest: " + near + "."),
                 "Known: " + String.join(", ", keys) + ".");
     }
 
@@ -281,39 +249,27 @@ final class Binder {
         if (cause instanceof RigFault refusal) {
             int index = Shape.indexOf(type, refusal.entry);
             Tree at = index >= 0 && given[index] != null ? given[index] : branch;
-            String path = index >= 0 ? join(place.path, Shape.keys(type).get(index)) : place.path;
+            String path = index >= 0 ? place.at(Shape.keys(type).get(index)) : place.path();
             if (refusal.why.isEmpty()) {
                 String value = Quantity.write(refusal.value, refusal.dimension, UnitSystem.SI, 3);
-                String what = outside(value, refusal.dimension, UnitSystem.SI, refusal.low, refusal.high);
-                return fault(at, path, what, "Give a value within that.");
+                String what = Words.outside(value, refusal.dimension, UnitSystem.SI, refusal.low, refusal.high);
+                return told.fault(at, path, what, "Give a value within that.");
             }
-            return fault(at, path, sentence(refusal.why), refusal.remedy.isEmpty() ? "" : sentence(refusal.remedy));
+            return told.fault(
+                    at,
+                    path,
+                    Told.sentence(refusal.why),
+                    refusal.remedy.isEmpty() ? "" : Told.sentence(refusal.remedy));
         }
         if (cause instanceof Error error) throw error;
-        return fault(branch, place.path, "These do not fit together: " + cause.getMessage(), "Check them.");
-    }
-
-    private Object leaf(LeafReader<?> leaf, Tree.Word word, Place place) {
-        try {
-            Object value = leaf.read(word.text);
-            note(word.text, place, value);
-            return value;
-        } catch (QuantityFault fault) {
-            return fault(word, place.path, fault.what, fault.right);
-        } catch (RigFault refusal) {
-            String value = Quantity.write(refusal.value, refusal.dimension, UnitSystem.SI, 3);
-            String what = refusal.why.isEmpty()
-                    ? refusal.entry + " " + outside(value, refusal.dimension, UnitSystem.SI, refusal.low, refusal.high)
-                    : sentence(refusal.why);
-            return fault(word, place.path, "\"" + word.text + "\": " + what, "Write " + leaf.example() + ".");
-        }
+        return told.fault(branch, place.path(), "These do not fit together: " + cause.getMessage(), "Check them.");
     }
 
     private Object clockSpan(Tree.Word word, Place place) {
         Tree.Branch parts = span(word, place.raw());
         if (parts != null) return record(parts, place);
-        String what = "\"" + shortened(word.text) + "\" is not a span of the day.";
-        return fault(word, place.path, what, "Write 16:00-22:00.");
+        String what = "\"" + Told.shortened(word.text) + "\" is not a span of the day.";
+        return told.fault(word, place.path(), what, "Write 16:00-22:00.");
     }
 
     /** {@code 16:00-22:00} as the two entries of its record, or {@code null}. */
@@ -331,148 +287,5 @@ final class Binder {
                 new Tree.Word(word.spot, text.substring(0, dash).strip(), true),
                 new Tree.Word(word.spot, second, true));
         return new Tree.Branch(word.spot, names, values, true);
-    }
-
-    private Object scalar(Tree.Word word, Place place) {
-        Class<?> type = place.raw();
-        if (word.empty()) {
-            return fault(
-                    word,
-                    place.path,
-                    place.key() + " has nothing after it.",
-                    "Write " + example(place) + ", or take the line out.");
-        }
-        if (type == String.class) {
-            if (!word.text.isEmpty()) note(word.text, place, word.text);
-            return word.text;
-        }
-        if (type.isEnum()) return constant(word, place);
-        if (type == boolean.class || type == Boolean.class) return yesOrNo(word, place);
-        return number(word, place);
-    }
-
-    private Object constant(Tree.Word word, Place place) {
-        String plain = Key.plain(word.text);
-        List<String> names = new ArrayList<>();
-        for (Object each : place.raw().getEnumConstants()) {
-            String name = Key.of((Enum<?>) each);
-            if (Key.plain(name).equals(plain)) {
-                note(word.text, place, each);
-                return each;
-            }
-            names.add(name);
-        }
-        String near = Key.nearest(word.text, names);
-        return fault(
-                word,
-                place.path,
-                "\"" + shortened(word.text) + "\" is not known here."
-                        + (near.isEmpty() ? "" : " Nearest: " + near + "."),
-                "Known: " + String.join(", ", names) + ".");
-    }
-
-    private Object yesOrNo(Tree.Word word, Place place) {
-        String plain = Key.plain(word.text);
-        boolean yes = plain.equals("yes") || plain.equals("true") || plain.equals("on");
-        if (!yes && !plain.equals("no") && !plain.equals("false") && !plain.equals("off")) {
-            return fault(
-                    word, place.path, "\"" + shortened(word.text) + "\" is neither yes nor no.", "Write yes or no.");
-        }
-        note(word.text, place, yes);
-        return yes;
-    }
-
-    private Object number(Tree.Word word, Place place) {
-        Class<?> type = place.raw();
-        boolean whole = type == int.class || type == Integer.class || type == long.class || type == Long.class;
-        Entry entry = place.entry;
-        Dimension is = whole && entry.is() == Dimension.NONE ? Dimension.COUNT : entry.is();
-        Quantity read;
-        try {
-            read = Quantity.read(word.text, is, entry.low(), entry.high());
-        } catch (QuantityFault fault) {
-            return fault(word, place.path, fault.what, fault.right);
-        }
-        double si = settle(read.si(), entry);
-        if (!(si >= entry.low() && si <= entry.high())) return outOfRange(word, read, place);
-        note(word.text, place, si);
-        if (type == int.class || type == Integer.class) return (int) si;
-        if (type == long.class || type == Long.class) return (long) si;
-        if (type == double.class || type == Double.class) return si;
-        throw new IllegalStateException("no way to read a " + type + " for " + place.path);
-    }
-
-    /** A limit itself stays within it through the rounding of its unit. */
-    private static double settle(double si, Entry entry) {
-        if (Math.abs(si - entry.low()) <= 1e-12 * Math.abs(si)) return entry.low();
-        if (Math.abs(si - entry.high()) <= 1e-12 * Math.abs(si)) return entry.high();
-        return si;
-    }
-
-    private Object outOfRange(Tree.Word word, Quantity read, Place place) {
-        Entry entry = place.entry;
-        UnitSystem system = read.system() == null ? UnitSystem.SI : read.system();
-        String other = Quantity.otherUnit(read, entry.low(), entry.high());
-        return fault(
-                word,
-                place.path,
-                outside(word.text, entry.is(), system, entry.low(), entry.high()),
-                other.isEmpty() ? entry.says() : "Did you mean " + other + "?   " + place.key() + ": " + other);
-    }
-
-    private static String outside(String text, Dimension is, UnitSystem system, double low, double high) {
-        if (high == Double.POSITIVE_INFINITY) return text + " is below " + Quantity.write(low, is, system, 3) + ".";
-        if (low == Double.NEGATIVE_INFINITY) return text + " is above " + Quantity.write(high, is, system, 3) + ".";
-        return text + " is outside " + Quantity.write(low, is, system, 3) + " to " + Quantity.write(high, is, system, 3)
-                + ".";
-    }
-
-    /** What could be written in a place. */
-    private String example(Place place) {
-        Class<?> type = place.raw();
-        if (leaves.containsKey(type)) return leaves.get(type).example();
-        if (Shape.list(place.type)) return "a list";
-        if (type == String.class) return "…";
-        if (type == boolean.class || type == Boolean.class) return "yes or no";
-        if (type.isEnum()) {
-            List<String> words = new ArrayList<>();
-            for (Object each : type.getEnumConstants()) words.add(Key.of((Enum<?>) each));
-            return String.join(", ", words);
-        }
-        if (Shape.kinds(type)) return String.join(" or ", Shape.kindNames(type));
-        if (type.isRecord()) {
-            List<String> needed = new ArrayList<>();
-            for (RecordComponent each : Shape.components(type)) if (Shape.required(each)) needed.add(each.getName());
-            return "with " + String.join(", ", needed.isEmpty() ? Shape.keys(type) : needed);
-        }
-        return type == int.class && place.entry.is() == Dimension.NONE ? "12" : Quantity.like(place.entry.is());
-    }
-
-    private static String name(Place place) {
-        if (place.path.isEmpty()) return Key.words(place.raw().getSimpleName());
-        return Character.isDigit(place.key().charAt(0))
-                ? Key.words(place.raw().getSimpleName())
-                : Key.words(place.key());
-    }
-
-    /** By {@code concat}, since the first {@code +} of a program costs its start some 20 ms. */
-    private static String join(String path, String step) {
-        return path.isEmpty() ? step : path.concat(".").concat(step);
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 40 ? text : text.substring(0, 39) + "…";
-    }
-
-    private static String sentence(String words) {
-        if (words.isEmpty()) return "";
-        String upper = Character.toUpperCase(words.charAt(0)) + words.substring(1);
-        return upper.endsWith(".") || upper.endsWith("?") ? upper : upper + ".";
-    }
-
-    private Object fault(Tree at, String path, String what, String right) {
-        String source = at.spot.source().isEmpty() ? file : at.spot.source();
-        faults.add(new Fault(source, at.spot.line(), path, what, right));
-        return HOLE;
     }
 }

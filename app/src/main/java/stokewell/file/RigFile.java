@@ -85,13 +85,13 @@ public final class RigFile<T> {
             }
         }
         List<DefaultUsed> defaults = new ArrayList<>();
-        Binder binder = new Binder(name, leaves, faults, defaults);
-        Object made = binder.root(root, tree);
+        Told told = new Told(name, faults, defaults);
+        Object made = new Binder(leaves, told).root(root, tree);
         if (!faults.isEmpty()) {
             faults.sort(BY_LINE);
             throw new RigFileFault(faults);
         }
-        return new RigFile<>(name, root.cast(made), defaults, binder.values);
+        return new RigFile<>(name, root.cast(made), defaults, told.values);
     }
 
     /**
@@ -107,11 +107,11 @@ public final class RigFile<T> {
         List<Fault> faults = new ArrayList<>();
         Tree tree = TreeReader.read(name, text, faults);
         if (tree == null) return new Reading(null, List.of(), List.copyOf(faults));
-        Binder binder = new Binder(name, LEAVES, faults, new ArrayList<>());
-        Object made = binder.root(Rig.class, tree);
+        Told told = new Told(name, faults, new ArrayList<>());
+        Object made = new Binder(LEAVES, told).root(Rig.class, tree);
         faults.sort(BY_LINE);
         Rig rig = faults.isEmpty() ? (Rig) made : null;
-        return new Reading(rig, List.copyOf(binder.values), List.copyOf(faults));
+        return new Reading(rig, List.copyOf(told.values), List.copyOf(faults));
     }
 
     private static Change change(String setting, Map<Class<?>, LeafReader<?>> leaves) {

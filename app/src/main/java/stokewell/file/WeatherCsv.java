@@ -22,6 +22,7 @@ final class WeatherCsv {
     private static final Pattern NUMBER =
             Pattern.compile("[+-]?(\\d{1,15}(\\.\\d{0,25})?|\\.\\d{1,25})([eE][+-]?\\d{1,2})?");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d{0,15},\\d{1,25}");
+    private static final Pattern YEAR_LAST = Pattern.compile("\\d{1,2}[-/.]\\d{1,2}[-/.]\\d");
     /** Numbers that stand for "not measured". */
     private static final Set<Double> CODES =
             Set.of(-9999.0, -9900.0, -999.0, -999.9, -99.9, -99.0, 999.9, 9999.0, 99999.0, 9999.9);
@@ -178,7 +179,7 @@ final class WeatherCsv {
         boolean yearLast = false;
         for (CsvRecord row : records) {
             WeatherStamp.orderShownBy(cell(row, date)).ifPresent(shown::add);
-            yearLast |= cell(row, date).trim().matches("\\d{1,2}[-/.]\\d{1,2}[-/.]\\d.*");
+            yearLast |= YEAR_LAST.matcher(cell(row, date).trim()).lookingAt();
         }
         if (!yearLast) {
             return WeatherStamp.Order.YEAR_MONTH_DAY;

@@ -50,7 +50,18 @@ public record CardFacts(
         return new CardFacts(stackedDensity, stack, weather, cautions, other, name, check);
     }
 
-    /** The same with what was found on the rig itself. */
+    /** The same with what was found told in these units. */
+    CardFacts spoken(UnitSystem units) {
+        return checked(Spoken.in(check, units));
+    }
+
+    /** The same for programs: steres and SI whatever a person reads in. */
+    CardFacts forPrograms() {
+        return new CardFacts(stackedDensity, Stack.of(UnitSystem.SI), weather, cautions, before, beforeName, check)
+                .spoken(UnitSystem.SI);
+    }
+
+    /** The same with what was found on the rig itself, as it is worded. */
     public CardFacts checked(Check found) {
         return new CardFacts(stackedDensity, stack, weather, cautions, before, beforeName, found);
     }

@@ -31,7 +31,12 @@ public final class Cautions {
      * @param danger whether it can hurt someone
      * @param text   the words
      */
-    record Caution(boolean danger, String text) {}
+    public record Caution(boolean danger, String text) {}
+
+    /** What a run says that can hurt someone or the rig, worst first; what was found on the rig itself is not among it. */
+    public static List<Caution> told(Night night, UnitSystem units) {
+        return found(night, List.of(), units);
+    }
 
     /** All cautions of a night in SI; the last one always defers to local code. */
     public static List<String> of(Night night) {

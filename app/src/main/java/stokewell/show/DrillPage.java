@@ -35,7 +35,7 @@ public final class DrillPage {
         List<NightFacts.Fact> words = new ArrayList<>();
         for (Drill d : outcome.drills()) {
             words.add(new NightFacts.Fact(
-                    DrillChart.cap(d.fault().title()), cap(d.fault().story()) + ". " + d.sentence()));
+                    DrillChart.cap(d.fault().title()), cap(Spoken.in(d.fault().story(), units)) + ". " + d.sentence()));
         }
         page.facts(words);
         return page.end("A reckoning, not an approval: local code and a licensed person decide.");
@@ -116,8 +116,17 @@ public final class DrillPage {
     private static void guards(Page page, List<Drill> drills, Measure as) {
         List<String[]> there = new ArrayList<>();
         List<String[]> hands = new ArrayList<>();
+        List<String[]> ways = new ArrayList<>();
         for (Drill d : drills) {
             for (Drill.Guard g : d.guards()) {
+                if (!Double.isNaN(g.pressureWithout())) {
+                    ways.add(new String[] {
+                        cap(d.fault().title()) + ": " + g.name(),
+                        pressed(g.pressureWithout(), as),
+                        pressed(g.pressureWith(), as)
+                    });
+                    continue;
+                }
                 (g.byHand() ? hands : there).add(new String[] {
                     cap(d.fault().title()) + ": " + g.name(),
                     DrillChart.span(g.without()),
@@ -131,11 +140,21 @@ public final class DrillPage {
             page.title("What protects it", "The same drill without each thing that is there, and with it.");
             page.table("guards", new String[] {"protection", "boils without", "boils with", kept}, there);
         }
+        if (!ways.isEmpty()) {
+            page.title(
+                    "What lets the pressure go", "It does not keep the water from boiling: it keeps the metal whole.");
+            String unit = ", " + as.pressureUnit();
+            page.table("guards", new String[] {"way out", "without" + unit, "with" + unit}, ways);
+        }
         if (hands.isEmpty()) return;
         page.title(
                 "What a hand can still do",
                 "Shut the air, or draw the fire into a lidded metal pail. Never pour water.");
         page.table("guards", new String[] {"", "boils else", "boils then", kept}, hands);
+    }
+
+    private static String pressed(double pascal, Measure as) {
+        return pascal == Double.POSITIVE_INFINITY ? "bursts" : Numbers.of(as.pressureNumber(pascal), 2);
     }
 
     private static String whole(double v) {

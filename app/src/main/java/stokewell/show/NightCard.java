@@ -17,7 +17,8 @@ public final class NightCard {
     private final Measure as;
     private final Plain out = new Plain(COLUMN);
 
-    private NightCard(Night night, CardFacts facts, UnitSystem units) {
+    private NightCard(Night night, CardFacts known, UnitSystem units) {
+        CardFacts facts = known.spoken(units);
         this.night = night;
         this.facts = facts;
         this.units = units;

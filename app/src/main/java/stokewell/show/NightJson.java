@@ -5,7 +5,9 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import stokewell.file.UnitSystem;
+import stokewell.network.Plant;
 import stokewell.run.Night;
+import stokewell.run.Trace;
 
 /**
  * A night for programs, always in the same units: temperatures in °C, differences in K, heat in kWh, mass in kg; null where
@@ -26,7 +28,8 @@ public final class NightJson {
     }
 
     /** Writes, and leaves the writer open. */
-    public static void write(Night night, CardFacts facts, Writer out) {
+    public static void write(Night night, CardFacts known, Writer out) {
+        CardFacts facts = known.forPrograms();
         try (Keyed json = new Keyed(out)) {
             json.text("rig", night.rig());
             json.time("from", night.at(night.from())).time("until", night.at(night.until()));
@@ -71,6 +74,28 @@ public final class NightJson {
         String where = night.boil().where();
         json.text("boilMarginWhere", where == null || where.isEmpty() ? null : where);
         json.number("boilingMinutes", night.boilingMinutes(), 3).number("steamKg", night.steam(), 4);
+        pressure(json, night.trace());
+    }
+
+    /** Over the air's, at the lowest pickup: it moves on a closed loop and stands on an open one. */
+    private static void pressure(Keyed json, Trace trace) {
+        if (!trace.has("pressure")) {
+            json.nothing("pressureBar");
+            return;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (float p : trace.column("pressure")) {
+            least = Math.min(least, p);
+            most = Math.max(most, p);
+        }
+        json.open("pressureBar").number("least", least / 1e5, 4).number("most", most / 1e5, 4);
+        json.number("letOutKg", trace.has("let out") ? last(trace.column("let out")) : 0, 3)
+                .shut();
+    }
+
+    private static double last(float[] column) {
+        return column.length == 0 ? Double.NaN : column[column.length - 1];
     }
 
     private static void wood(Keyed json, Night night, CardFacts facts) {
@@ -95,13 +120,13 @@ public final class NightJson {
         json.time("lastSafeLoad", night.at(safe)).shut();
     }
 
-    /** Pumps by their name; all else that is driven moves air. */
+    /** Pumps by their name; all else that is driven moves air, but for the relief valve. */
     private static void starts(Keyed json, Night night) {
         int pump = 0;
         int fan = 0;
         for (Night.Drive d : night.drives()) {
             if (d.name().equals("pump") || d.name().endsWith(" pump")) pump += d.starts();
-            else fan += d.starts();
+            else if (!d.name().equals(Plant.RELIEF)) fan += d.starts();
         }
         json.count("pumpStarts", pump).count("fanStarts", fan).drives(night.drives());
     }

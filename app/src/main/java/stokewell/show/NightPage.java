@@ -13,7 +13,8 @@ public final class NightPage {
     private NightPage() {}
 
     /** The whole file. Nothing in it asks for anything outside it. */
-    public static String html(Night night, CardFacts facts, UnitSystem units) {
+    public static String html(Night night, CardFacts known, UnitSystem units) {
+        CardFacts facts = known.spoken(units);
         Measure as = Measure.printed(units);
         Page page = new Page(night.rig() + ", night of " + Clock.date(night.at(night.from())));
         page.head(night.rig(), when(night), facts.weather());

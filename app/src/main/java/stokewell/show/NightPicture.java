@@ -18,7 +18,8 @@ public final class NightPicture {
     private NightPicture() {}
 
     /** The picture as a drawing, to be told as SVG or painted. */
-    public static Drawing drawing(Night night, CardFacts facts, UnitSystem units) {
+    public static Drawing drawing(Night night, CardFacts known, UnitSystem units) {
+        CardFacts facts = known.spoken(units);
         Measure as = Measure.printed(units);
         Drawing course = new NightChart(night, as, WIDTH).course();
         Drawing flow = new HeatFlow(night.ledger(), as, WIDTH).drawing();

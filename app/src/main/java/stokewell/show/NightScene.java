@@ -24,8 +24,10 @@ public final class NightScene {
     private final Rig rig;
     private final Night night;
     private final JsonGenerator json;
+    private final boolean drawnOnly;
 
-    private NightScene(Rig rig, Night night, JsonGenerator json) {
+    private NightScene(Rig rig, Night night, JsonGenerator json, boolean drawnOnly) {
+        this.drawnOnly = drawnOnly;
         this.rig = rig;
         this.night = night;
         this.json = json;
@@ -33,17 +35,21 @@ public final class NightScene {
 
     /** Writes, and leaves the writer open. */
     public static void write(Rig rig, Night night, Writer out) {
+        write(rig, night, out, false);
+    }
+
+    /** Writes only what the page draws, for a hand that waits. */
+    public static void drawn(Rig rig, Night night, Writer out) {
+        write(rig, night, out, true);
+    }
+
+    private static void write(Rig rig, Night night, Writer out, boolean drawnOnly) {
         try (JsonGenerator json = JsonFactory.builder()
                 .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
                 .build()
                 .createGenerator(ObjectWriteContext.empty(), out)) {
-            write(rig, night, json);
+            new NightScene(rig, night, json, drawnOnly).all();
         }
-    }
-
-    /** Writes the night as a JSON object where the generator stands. */
-    public static void write(Rig rig, Night night, JsonGenerator json) {
-        new NightScene(rig, night, json).all();
     }
 
     private void all() {
@@ -120,9 +126,24 @@ public final class NightScene {
         json.writeNumberProperty("step", trace.step() * stride);
         json.writeNumberProperty("size", (trace.size() + stride - 1) / stride);
         json.writeObjectPropertyStart("of");
-        for (String name : trace.names()) column(name, trace.column(name), stride);
+        for (String name : trace.names()) {
+            if (!drawnOnly || isDrawn(name)) column(name, trace.column(name), stride);
+        }
         json.writeEndObject();
         json.writeEndObject();
+    }
+
+    /** Powers that the page draws as curves; of the other columns it leaves out what stands in the numbers too. */
+    private static final List<String> POWERS = List.of(
+            "power heat released",
+            "power fire to water",
+            "power stove to room",
+            "power store to room",
+            "power store's heat to room");
+
+    private static boolean isDrawn(String name) {
+        if (name.startsWith("power ")) return POWERS.contains(name);
+        return !startsWithOne(name, List.of("runs ", "pressure", "header", "steam", "let out", "air"));
     }
 
     private void column(String name, float[] values, int stride) {

@@ -17,7 +17,8 @@ public final class SeasonCard {
     private final Measure as;
     private final Plain out = new Plain(COLUMN);
 
-    private SeasonCard(Season season, CardFacts facts, UnitSystem units) {
+    private SeasonCard(Season season, CardFacts known, UnitSystem units) {
+        CardFacts facts = known.spoken(units);
         this.season = season;
         this.facts = facts;
         this.units = units;

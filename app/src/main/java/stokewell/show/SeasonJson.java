@@ -18,7 +18,8 @@ public final class SeasonJson {
     }
 
     /** Writes, and leaves the writer open. */
-    public static void write(Season season, CardFacts facts, Writer out) {
+    public static void write(Season season, CardFacts known, Writer out) {
+        CardFacts facts = known.forPrograms();
         try (Keyed json = new Keyed(out)) {
             json.text("rig", season.rig());
             json.time("from", season.at(season.from())).time("until", season.at(season.until()));

@@ -12,7 +12,8 @@ public final class SeasonPage {
     private SeasonPage() {}
 
     /** The whole file. Nothing in it asks for anything outside it. */
-    public static String html(Season season, CardFacts facts, UnitSystem units) {
+    public static String html(Season season, CardFacts known, UnitSystem units) {
+        CardFacts facts = known.spoken(units);
         Measure as = Measure.printed(units);
         String when = Clock.date(season.at(season.from())) + " to " + Clock.date(season.at(season.until()));
         Page page = new Page(season.rig() + ", " + when);

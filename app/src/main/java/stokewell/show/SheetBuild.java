@@ -116,12 +116,13 @@ final class SheetBuild {
 
     private void plates(SheetMarkup page) {
         Store store = rig.store();
-        page.title("Plates of the tank: " + sizes.gauge(store.wall().thickness()) + " "
-                + Plain.name(store.wall().material(), 30));
-        if (!Plates.metal(store)) {
+        if (!Plates.metal(rig)) {
+            page.title("The tank");
             page.words("", "It is not of metal: nothing to cut. Its maker says how hot it may be; local code, too.");
             return;
         }
+        page.title("Plates of the tank: " + sizes.gauge(store.wall().thickness()) + " "
+                + Plain.name(store.wall().material(), 30));
         List<List<String>> rows = new ArrayList<>();
         for (Cut c : Plates.of(store)) {
             String size = c.disc()

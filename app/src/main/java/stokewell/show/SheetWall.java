@@ -213,7 +213,7 @@ final class SheetWall {
                     "load of the full tank on what it stands on",
                     sizes.mass(weight) + " on " + sizes.area(footprint()) + ": "
                             + sizes.load(9.80665 * weight / footprint()));
-            if (rig.store().shape() instanceof Store.Shape.Square && Plates.metal(rig.store()))
+            if (rig.store().shape() instanceof Store.Shape.Square && Plates.metal(rig))
                 ask(
                         rows,
                         "flat walls and their stiffeners",

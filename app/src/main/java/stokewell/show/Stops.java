@@ -45,7 +45,12 @@ final class Stops {
         if (check == null) return "";
         int mend = check.at(Level.MEND).size();
         int mind = check.at(Level.MIND).size();
-        return "Of this rig itself at least " + mend + (mend == 1 ? " thing is" : " things are") + " to mend and "
-                + mind + " to mind or to answer, before any fault is tried: ./stokewell check RIG tells all.";
+        if (!check.whole() && mend == 0) {
+            return "Of this rig itself at least " + mind + (mind == 1 ? " thing is" : " things are")
+                    + " to mind or to answer; what must be mended shows when every fault is tried: ./stokewell check RIG tells all.";
+        }
+        return "Of this rig itself " + (check.whole() ? "" : "at least ") + mend
+                + (mend == 1 ? " thing is" : " things are") + " to mend and " + mind + " to mind or to answer"
+                + (check.whole() ? "" : ", before every fault is tried") + ": ./stokewell check RIG tells all.";
     }
 }

@@ -29,14 +29,16 @@ public final class TraceCsv {
     }
 
     /** Every sample of a night, under what forbids a fire on the rig: lines that begin with #, none if nothing does. */
-    public static void write(Night night, CardFacts facts, UnitSystem units, Appendable out) throws IOException {
+    public static void write(Night night, CardFacts known, UnitSystem units, Appendable out) throws IOException {
+        CardFacts facts = known.spoken(units);
         for (String line : Stops.lines(facts.check()))
             out.append(Ascii.of(line)).append(END);
         write(night, units, out);
     }
 
     /** The same of a season. */
-    public static void write(Season season, CardFacts facts, UnitSystem units, Appendable out) throws IOException {
+    public static void write(Season season, CardFacts known, UnitSystem units, Appendable out) throws IOException {
+        CardFacts facts = known.spoken(units);
         for (String line : Stops.lines(facts.check()))
             out.append(Ascii.of(line)).append(END);
         write(season, units, out);

@@ -24,8 +24,11 @@ final class Api implements AutoCloseable {
     private final RigFolder folder;
     private final RigShelf shelf;
     private final WeatherShelf weather;
+    private final Pins pins;
+    private final ShopShelf shop;
     private final Nights nights;
     private final LongWork work;
+    private final WarmUp warmUp;
     private final Drags drags = new Drags(Math.max(2, Runtime.getRuntime().availableProcessors()));
     private final Jobs jobs;
 
@@ -35,8 +38,11 @@ final class Api implements AutoCloseable {
         folder = new RigFolder(start.folder(), new Examples());
         shelf = new RigShelf(folder, Clock.systemUTC());
         weather = new WeatherShelf(folder);
+        pins = new Pins(folder.folder());
+        shop = new ShopShelf(folder.folder());
         nights = new Nights(folder, weather, asking);
         work = new LongWork(nights);
+        warmUp = new WarmUp(nights);
         jobs = new Jobs(server::failed);
     }
 
@@ -56,8 +62,29 @@ final class Api implements AutoCloseable {
             String kept = weather.keep(ctx.pathParam("file"), Body.bytes(ctx, WeatherShelf.MOST));
             Body.answer(ctx.status(201), Map.of("file", kept));
         });
+        routes.get("/api/shop", ctx -> Body.answer(ctx, shop.told(units(ctx))));
+        pins(routes);
         runs(routes);
         jobs(routes);
+    }
+
+    private void pins(RoutesConfig routes) {
+        routes.get(
+                "/api/pins",
+                ctx -> Body.answer(
+                        ctx,
+                        Map.of("pins", pins.all().stream().map(Pins.Pin::told).toList())));
+        routes.post("/api/pins", ctx -> {
+            Body body = Body.of(ctx);
+            Filed of = folder.read(body.need("rig"));
+            Body.answer(
+                    ctx.status(201),
+                    pins.add(body.need("name"), of.id(), body.need("text")).told());
+        });
+        routes.delete("/api/pins/{pin}", ctx -> {
+            pins.drop(ctx.pathParam("pin"));
+            ctx.status(204);
+        });
     }
 
     private static UnitSystem units(Context ctx) {
@@ -70,6 +97,7 @@ final class Api implements AutoCloseable {
         all.put("folder", String.valueOf(folder.folder().getFileName()));
         all.put("open", start.named());
         all.put("units", start.units().name().toLowerCase(Locale.ROOT));
+        all.put("shop", shop.there());
         all.put("shared", start.share());
         String shared = here(ctx) ? server.shared() : null;
         all.put(
@@ -186,10 +214,10 @@ final class Api implements AutoCloseable {
         routes.post("/api/night", this::night);
         routes.post("/api/check", ctx -> {
             Nights.Ready ready = nights.ready(Body.of(ctx));
-            later(ctx, drags.ask(() -> work.checked(ready, null)), (answer, checked) -> {
+            later(ctx, drags.ask(() -> work.checked(ready)), (answer, checked) -> {
                 Map<String, Object> all = new LinkedHashMap<>();
                 all.put("rig", ready.rig().name());
-                Nights.findings(all, checked.check());
+                Nights.findings(all, checked.check(), ready.wish().units());
                 Body.answer(answer, all);
             });
         });
@@ -197,7 +225,7 @@ final class Api implements AutoCloseable {
             Exports.Form form = Exports.form(ctx.pathParam("form"));
             Nights.Ready ready = nights.ready(Body.of(ctx));
             Callable<Exports.Made> run = () -> {
-                LongWork.Checked checked = work.checked(ready, null);
+                LongWork.Checked checked = work.checked(ready);
                 return Exports.make(form, nights.run(ready).with(checked.check()), checked);
             };
             later(ctx, drags.ask(run), Exports::send);
@@ -210,15 +238,22 @@ final class Api implements AutoCloseable {
         Body drag = body.inner("drag");
         Long seq = drag == null ? null : drag.whole("seq");
         String who = drag == null ? "" : drag.need("who");
+        if (seq != null) warmUp.end();
         if (who.length() > 64) throw Refusal.request("\"who\" is too long.", "64 signs are enough.");
         CompletableFuture<Map<String, Object>> answer = seq == null
-                ? drags.ask(() -> Nights.told(nights.run(nights.ready(body))))
+                ? drags.ask(() -> atRest(nights.ready(body)))
                 : drags.ask(who, seq, wanted -> Nights.told(nights.run(nights.ready(body), who, wanted), wanted));
         later(ctx, answer, (to, told) -> {
             told.put("seq", seq);
             told.put("millis", (System.nanoTime() - begun) * 1e-6);
             Body.answer(to, told);
         });
+    }
+
+    private Map<String, Object> atRest(Nights.Ready ready) {
+        Map<String, Object> told = Nights.told(nights.run(ready));
+        warmUp.after(ready);
+        return told;
     }
 
     private interface Telling<T> {
@@ -231,6 +266,9 @@ final class Api implements AutoCloseable {
             try {
                 telling.tell(ctx, value);
             } catch (RuntimeException e) {
+                // who asked has gone meanwhile: Jetty has taken the request back
+                if (e instanceof IllegalStateException
+                        && String.valueOf(e.getMessage()).contains("recycled")) return;
                 throw e;
             } catch (Exception e) {
                 throw new IllegalStateException(e);
@@ -257,6 +295,7 @@ final class Api implements AutoCloseable {
 
     @Override
     public void close() {
+        warmUp.end();
         jobs.close();
         drags.close();
     }

@@ -22,10 +22,10 @@ final class Checks {
 
     /** Of that rig in that weather; null where its drills were not run. */
     synchronized Check of(Nights.Ready ready) {
-        return kept.get(ready);
+        return kept.get(ready.anyUnits());
     }
 
     synchronized void keep(Nights.Ready ready, Check check) {
-        kept.put(ready, check);
+        kept.put(ready.anyUnits(), check);
     }
 }

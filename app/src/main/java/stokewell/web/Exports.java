@@ -16,6 +16,7 @@ import stokewell.show.NightPage;
 import stokewell.show.NightPicture;
 import stokewell.show.Paper;
 import stokewell.show.Sheet;
+import stokewell.show.Spoken;
 import stokewell.show.TraceCsv;
 
 /** A night, or the sheet of a rig, as a file to keep. A rig with a stop says so in each: its drills are always run first. */
@@ -69,7 +70,12 @@ final class Exports {
                     }
                     case PDF ->
                         Sheet.pdf(
-                                SheetFacts.of(ran.ready().rig(), checked.asked().weather(), checked.outcome()),
+                                Spoken.in(
+                                        SheetFacts.of(
+                                                ran.ready().rig(),
+                                                checked.asked().weather(),
+                                                checked.outcome()),
+                                        units),
                                 units,
                                 units == UnitSystem.US ? Paper.LETTER : Paper.A4);
                 });
@@ -89,7 +95,7 @@ final class Exports {
     /** The table, under a line for each stop: a program that reads it must be told to leave out lines that begin with #. */
     private static String csv(Nights.Ran ran, UnitSystem units) throws IOException {
         StringWriter out = new StringWriter();
-        for (Finding f : ran.check().at(Level.STOP)) {
+        for (Finding f : Spoken.in(ran.check(), units).at(Level.STOP)) {
             out.append("# STOP: ")
                     .append((f.what() + " " + f.remedy()).replaceAll("\\s+", " "))
                     .append("\r\n");

@@ -8,7 +8,9 @@ import java.util.Map;
 import stokewell.check.Check;
 import stokewell.check.Finding;
 import stokewell.check.Level;
+import stokewell.file.UnitSystem;
 import stokewell.run.Night;
+import stokewell.show.Spoken;
 
 /** What would help most: every single change run by itself, and set beside the rig as it is. */
 final class HelpRuns {
@@ -67,7 +69,9 @@ final class HelpRuns {
                     RigTold.finite(is.lowestRoom().room() - was.lowestRoom().room()));
             one.put("woodKg", RigTold.finite(was.wood() - is.wood()));
             one.put("boilK", RigTold.finite(is.boil().margin() - was.boil().margin()));
-            one.put("newStops", newStops(base.check(), with.check()));
+            one.put(
+                    "newStops",
+                    newStops(base.check(), with.check(), wanted.ready().wish().units()));
         } catch (Refusal e) {
             // a change that this rig cannot take is told with its reason, not left out
             one.put("morningK", null);
@@ -82,11 +86,11 @@ final class HelpRuns {
         return Map.of("key", setting.substring(0, equals), "value", setting.substring(equals + 1));
     }
 
-    private static List<Map<String, Object>> newStops(Check was, Check is) {
+    private static List<Map<String, Object>> newStops(Check was, Check is, UnitSystem units) {
         List<Map<String, Object>> fresh = new ArrayList<>();
         for (Finding f : is.at(Level.STOP)) {
             Finding before = was.of(f.id());
-            if (before == null || before.level() != Level.STOP) fresh.add(Nights.told(f));
+            if (before == null || before.level() != Level.STOP) fresh.add(Nights.told(Spoken.in(f, units)));
         }
         return fresh;
     }

@@ -10,11 +10,13 @@ import stokewell.check.Check;
 import stokewell.check.Drill;
 import stokewell.check.Drills;
 import stokewell.check.Fault;
+import stokewell.file.UnitSystem;
 import stokewell.run.Ledger;
 import stokewell.run.NightRun;
 import stokewell.run.Season;
 import stokewell.run.SeasonRun;
 import stokewell.show.SeasonJson;
+import stokewell.show.Spoken;
 import stokewell.solve.StepFailure;
 import tools.jackson.databind.util.RawValue;
 
@@ -59,7 +61,8 @@ final class LongWork {
             all.put("season", new RawValue(told.toString()));
             all.put("told", asked.told());
             all.put("notes", asked.notes());
-            Nights.findings(all, nights.run(ready.anyNight()).check());
+            Nights.findings(
+                    all, nights.run(ready.anyNight()).check(), ready.wish().units());
             all.put("millis", (System.nanoTime() - begun) * 1e-6);
             return all;
         } catch (StepFailure | Ledger.LedgerFault e) {
@@ -83,14 +86,29 @@ final class LongWork {
         Checked checked = checked(ready, job);
         Map<String, Object> all = new LinkedHashMap<>();
         Drills.Outcome outcome = checked.outcome();
-        all.put("drills", outcome.drills().stream().map(d -> told(d, outcome)).toList());
+        all.put(
+                "drills",
+                outcome.drills().stream()
+                        .map(d -> told(d, outcome, ready.wish().units()))
+                        .toList());
         all.put("told", checked.asked().told());
-        Nights.findings(all, checked.check());
+        Nights.findings(all, checked.check(), ready.wish().units());
         return all;
     }
 
     /** A rig looked at with all its drills run. */
-    record Checked(Drills.Outcome outcome, Check check, Asking.NightAsked asked) {}
+    record Checked(Nights.Ready ready, Drills.Outcome outcome, Check check, Asking.NightAsked asked) {}
+
+    private volatile Checked last;
+
+    /** Looks, unless the same rig in the same weather was the last that was looked at: files are asked for in a row. */
+    Checked checked(Nights.Ready ready) {
+        Checked kept = last;
+        boolean same = kept != null
+                && kept.ready().equals(ready)
+                && kept.asked().weather() == nights.night(ready).weather();
+        return same ? kept : checked(ready, null);
+    }
 
     /** @param job told of each drill; null for none */
     Checked checked(Nights.Ready ready, Job job) {
@@ -108,20 +126,21 @@ final class LongWork {
                     NightRun.settled(ready.rig(), asked.weather(), ask).moment(),
                     drill -> {
                         if (job == null) return;
-                        job.part(Map.of("drill", told(drill, null)));
+                        job.part(Map.of("drill", told(drill, null, ready.wish().units())));
                         job.progress(
                                 ++count[0] / (double) faults.size(),
                                 drill.fault().title());
                     });
             Check check = Check.of(ready.rig(), outcome.day(), outcome.drills());
             nights.checks.keep(ready, check);
-            return new Checked(outcome, check, asked);
+            last = new Checked(ready, outcome, check, asked);
+            return last;
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }
     }
 
-    private static Map<String, Object> told(Drill d, Drills.Outcome outcome) {
+    private static Map<String, Object> told(Drill d, Drills.Outcome outcome, UnitSystem units) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("fault", d.fault().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         one.put("title", d.fault().title());
@@ -129,7 +148,7 @@ final class LongWork {
         LocalDateTime at = outcome == null ? null : outcome.day().at(d.start());
         one.put("start", at == null ? null : at.toString());
         one.put("level", d.level().name().toLowerCase(Locale.ROOT));
-        one.put("sentence", d.sentence());
+        one.put("sentence", Spoken.in(d.sentence(), units));
         one.put("boilsAfterMinutes", RigTold.finite(d.firstBoil() / 60));
         one.put("hottestWaterC", RigTold.finite(d.water().temperature() - 273.15));
         one.put("hottestMetalC", RigTold.finite(d.metal().temperature() - 273.15));

@@ -15,6 +15,7 @@ import stokewell.check.Looked;
 import stokewell.file.RigFile;
 import stokewell.file.RigFileFault;
 import stokewell.file.RigValue;
+import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
@@ -23,8 +24,10 @@ import stokewell.run.Ledger;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 import stokewell.show.CardFacts;
+import stokewell.show.Cautions;
 import stokewell.show.NightJson;
 import stokewell.show.NightScene;
+import stokewell.show.Spoken;
 import stokewell.solve.StepFailure;
 import tools.jackson.databind.util.RawValue;
 
@@ -35,10 +38,10 @@ final class Nights {
     private final WeatherShelf weather;
     private final Asking asking;
 
-    /** Days that a night of a drag may settle in; with many hands waiting, fewer: the next night goes on from there. */
-    private static final int DRAGGED_DAYS = 6;
-
-    private static final int CROWDED_DAYS = 2;
+    /** Days that a night of a drag may settle in: the next goes on from there. */
+    private static final int DRAGGED_DAYS = 1;
+    /** Days lived before it; none with many hands waiting. */
+    private static final int LIVED_DAYS = 1;
     /** Error allowed in a step of a drag's night, K: costs the morning some thousandths of a kelvin. */
     private static final double DRAGGED_TOLERANCE = 1e-2;
 
@@ -67,6 +70,13 @@ final class Nights {
             Asking.Wish night =
                     new Asking.Wish(wish.weather(), wish.file(), null, null, wish.hour(), wish.limit(), wish.units());
             return new Ready(rig, beside, night);
+        }
+
+        /** The same for whoever reads it in whatever units. */
+        Ready anyUnits() {
+            Asking.Wish any = new Asking.Wish(
+                    wish.weather(), wish.file(), wish.from(), wish.until(), wish.hour(), wish.limit(), UnitSystem.SI);
+            return new Ready(rig, beside, any);
         }
 
         /** Without findings. */
@@ -156,7 +166,8 @@ final class Nights {
     /**
      * A night that has been run.
      *
-     * @param rough whether it was run in a hurry and may be some hundredths of a kelvin off
+     * @param check what was found on the rig; null where nobody has looked
+     * @param rough whether it was run in a hurry and may be some tenths of a kelvin off
      */
     record Ran(Ready ready, Asking.NightAsked asked, Night night, Check check, boolean rough) {
 
@@ -194,6 +205,7 @@ final class Nights {
                     asked.ask(),
                     Given.NOTHING,
                     night -> night.timed((System.nanoTime() - begun) * 1e-6));
+            standings.keep("", ready, looked.standing());
             Check whole = checks.of(ready);
             return new Ran(ready, asked, looked.night(), whole != null ? whole : looked.check(), false);
         } catch (StepFailure | Ledger.LedgerFault e) {
@@ -202,25 +214,26 @@ final class Nights {
     }
 
     /**
-     * Runs for a hand that drags: from where its last night settled, in few days, and by the rules alone, without a drill.
+     * Runs for a hand that drags: from where its last night settled, in few days, and judged by the rules alone, without a
+     * drill; where many wait it is not judged at all. Nobody is to take its silence for safety.
      *
      * @param wanted asked every day: where no one waits for it any more, it ends as stale
      */
     Ran run(Ready ready, String who, Drags.Wanted wanted) {
-        Hurry hurry = new Hurry(
-                standings.near(who, ready.beside()), wanted.crowded() ? CROWDED_DAYS : DRAGGED_DAYS, wanted::still);
+        Hurry hurry =
+                new Hurry(standings.near(who, ready), DRAGGED_DAYS, wanted.crowded() ? 0 : LIVED_DAYS, wanted::still);
         Asking.NightAsked asked = night(ready);
         try {
             long begun = System.nanoTime();
             NightRun.Ask ask = dragged(asked.ask());
             NightRun.Settled settled = NightRun.settled(ready.rig(), asked.weather(), ask, hurry);
-            standings.keep(who, ready.beside(), settled.standing());
+            standings.keep(who, ready, settled.standing());
             if (!hurry.goOn().getAsBoolean()) throw Refusal.stale();
             String start = NightRun.startWords(asked.weather());
             Night night = NightRun.record(settled.simulation(), asked.weather(), ask, start);
             night = night.timed((System.nanoTime() - begun) * 1e-6);
             Check whole = checks.of(ready);
-            Check check = whole != null ? whole : Check.of(ready.rig(), night, List.of());
+            Check check = whole != null || wanted.crowded() ? whole : Check.of(ready.rig(), night, List.of());
             return new Ran(ready, asked, night, check, true);
         } catch (CancellationException e) {
             throw Refusal.stale();
@@ -240,27 +253,41 @@ final class Nights {
         return told(ran);
     }
 
-    /** What the page is told of a night. */
+    /** What the page is told of a night: all of it at rest, what it draws while a hand drags. */
     static Map<String, Object> told(Ran ran) {
-        StringWriter card = new StringWriter();
-        NightJson.write(ran.night, ran.facts(), card);
+        UnitSystem units = ran.ready().wish().units();
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("rig", ran.night.rig());
         all.put("rough", ran.rough());
         all.put("told", ran.asked.told());
-        all.put("card", new RawValue(card.toString()));
-        StringWriter scene = new StringWriter(80_000);
-        NightScene.write(ran.ready.rig(), ran.night, scene);
+        StringWriter scene = new StringWriter(60_000);
+        if (ran.rough()) {
+            NightScene.drawn(ran.ready.rig(), ran.night, scene);
+        } else {
+            StringWriter card = new StringWriter();
+            NightJson.write(ran.night, ran.facts(), card);
+            all.put("card", new RawValue(card.toString()));
+            NightScene.write(ran.ready.rig(), ran.night, scene);
+        }
         all.put("view", new RawValue(scene.toString()));
-        findings(all, ran.check);
+        all.put(
+                "cautions",
+                Cautions.told(ran.night, units).stream().map(Nights::told).toList());
+        all.put("judged", ran.check() != null);
+        if (ran.check() != null) findings(all, ran.check, units);
         all.put("notes", ran.asked.notes());
         return all;
     }
 
-    static void findings(Map<String, Object> into, Check check) {
+    private static Map<String, Object> told(Cautions.Caution caution) {
+        return Map.of("danger", caution.danger(), "text", caution.text());
+    }
+
+    static void findings(Map<String, Object> into, Check check, UnitSystem units) {
+        Check spoken = Spoken.in(check, units);
         into.put("worst", check.worst().name().toLowerCase(Locale.ROOT));
         into.put("stop", check.stops());
-        into.put("findings", check.findings().stream().map(Nights::told).toList());
+        into.put("findings", spoken.findings().stream().map(Nights::told).toList());
     }
 
     static Map<String, Object> told(Finding f) {

@@ -8,6 +8,8 @@ import stokewell.file.Keys;
 import stokewell.file.RigFile;
 import stokewell.file.RigValue;
 import stokewell.file.UnitSystem;
+import stokewell.matter.Wood;
+import stokewell.show.Spoken;
 
 /** Rigs and their keys as the page is told of them. */
 final class RigTold {
@@ -66,19 +68,22 @@ final class RigTold {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("key", row.key());
             one.put("kind", row.kind());
-            one.put("says", row.says());
+            one.put("says", Spoken.in(row.says(), units));
             one.put("low", finite(row.low()));
             one.put("high", finite(row.high()));
             one.put("range", row.range());
             one.put("default", row.orElse().isEmpty() || row.orElse().equals("{}") ? null : row.orElse());
             one.put("required", row.needed());
-            one.put("choices", row.choices());
+            one.put("choices", row.key().equals(SPECIES) ? Wood.names() : row.choices());
             one.put("like", row.written());
             one.put("list", row.list());
             all.add(one);
         }
         return all;
     }
+
+    /** Words that a file may put otherwise; the page offers one of each. */
+    private static final String SPECIES = "fuel.species";
 
     static Double finite(double value) {
         return Double.isFinite(value) ? value : null;

@@ -1,10 +1,13 @@
 package stokewell.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
 import static stokewell.cli.Shell.say;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -132,11 +135,19 @@ class VerbsTest {
 
     @Test
     void bothFamiliesOfUnitsTellTheSameNight() {
-        assertThat(say("night", SHED, "--no-plot").out()).contains("11.6 C").contains(" kg in 5 loads");
-        assertThat(say("night", SHED, "--no-plot", "--units", "us").out())
-                .contains("53.0 F")
-                .contains("68 lb in 5 loads")
-                .contains("cord");
+        String si = say("night", SHED, "--no-plot").out();
+        String us = say("night", SHED, "--no-plot", "--units", "us").out();
+        double celsius = number(si, "room at 07:30 +([0-9.]+) C");
+        assertThat(number(us, "room at 07:30 +([0-9.]+) F")).isCloseTo(celsius * 9 / 5 + 32, offset(0.15));
+        double kilograms = number(si, "wood +([0-9.]+) kg in 5 loads");
+        assertThat(number(us, "wood +([0-9.]+) lb in 5 loads, [0-9.]+ cord"))
+                .isCloseTo(kilograms / 0.45359237, offset(1.5));
+    }
+
+    private static double number(String text, String pattern) {
+        Matcher m = Pattern.compile(pattern).matcher(text);
+        assertThat(m.find()).as(pattern).isTrue();
+        return Double.parseDouble(m.group(1));
     }
 
     @Test

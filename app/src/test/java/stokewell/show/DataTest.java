@@ -190,7 +190,7 @@ class DataTest {
                 .containsEntry("/months/month", "2023-01")
                 .containsEntry("/months/woodKg", "760")
                 .containsEntry("/mornings/roomC", "5.6")
-                .containsEntry("/wood/unit", "cord")
+                .containsEntry("/wood/unit", "stere")
                 .containsEntry("/hoursBelow", "136")
                 .containsEntry("/boilingMinutes", "34");
     }

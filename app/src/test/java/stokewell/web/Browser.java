@@ -6,6 +6,10 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -178,6 +182,10 @@ final class Browser implements AutoCloseable {
         return !driver.findElements(By.cssSelector(css)).isEmpty();
     }
 
+    int count(String css) {
+        return driver.findElements(By.cssSelector(css)).size();
+    }
+
     String text(String css) {
         return driver.findElement(By.cssSelector(css)).getText();
     }
@@ -234,6 +242,12 @@ final class Browser implements AutoCloseable {
         new Actions(driver).sendKeys(key).perform();
     }
 
+    void keys(Keys key, int times) {
+        Actions hand = new Actions(driver);
+        for (int i = 0; i < times; i++) hand.sendKeys(key);
+        hand.perform();
+    }
+
     void control(String letter) {
         new Actions(driver)
                 .keyDown(Keys.CONTROL)
@@ -244,6 +258,19 @@ final class Browser implements AutoCloseable {
 
     Object js(String script) {
         return driver.executeScript(script);
+    }
+
+    /** A file as the page's export gives it. */
+    byte[] export(String form, Map<String, Object> ask) throws IOException, InterruptedException {
+        HttpRequest request = HttpRequest.newBuilder(URI.create(origin() + "/api/export/" + form))
+                .header("X-Stokewell-Token", server.token())
+                .header("X-Stokewell", "1")
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofByteArray(Body.JSON.writeValueAsBytes(ask)))
+                .build();
+        HttpResponse<byte[]> answer = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+        if (answer.statusCode() != 200) throw new IOException(form + ": " + answer.statusCode());
+        return answer.body();
     }
 
     /** Whether anything reaches out of the page to the right. */

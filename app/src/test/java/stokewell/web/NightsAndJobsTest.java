@@ -57,7 +57,7 @@ class NightsAndJobsTest {
     }
 
     private static double room(Caller.Answer answer) {
-        return answer.json().path("card").path("morning").path("roomC").asDouble();
+        return answer.json().path("view").path("numbers").path("morningRoom").asDouble();
     }
 
     @Test
@@ -72,6 +72,23 @@ class NightsAndJobsTest {
             Caller.Answer exact = caller.post("/api/night", still);
             assertThat(exact.json().path("rough").asBoolean()).isFalse();
             assertThat(room(rough)).isCloseTo(room(exact), within(0.05));
+        }
+    }
+
+    @Test
+    void inTheWeatherOfAFileADragIsTenthsOff() {
+        caller.post("/api/night", Map.of("rig", "example:joinery"));
+        for (int seq = 1; seq <= 3; seq++) {
+            Map<String, Object> leaks = new java.util.HashMap<>(Map.of(
+                    "rig",
+                    "example:joinery",
+                    "set",
+                    List.of(Map.of("key", "room.leakage.at50Pa", "value", (8 + 0.5 * seq) + " 1/h")),
+                    "drag",
+                    Map.of("who", "joiner", "seq", seq)));
+            Caller.Answer rough = caller.post("/api/night", leaks);
+            leaks.remove("drag");
+            assertThat(room(rough)).isCloseTo(room(caller.post("/api/night", leaks)), within(0.3));
         }
     }
 

@@ -78,6 +78,101 @@ final class PageLookTest {
         page.js("document.getElementById('bad').remove()");
     }
 
+    /** On both papers, and on a phone nothing reaches out. */
+    private static void sound(String what) throws IOException {
+        for (String paper : List.of("light", "dark")) {
+            page.media("prefers-color-scheme", paper);
+            assertThat(page.violations()).as(what + " on " + paper + " paper").isEmpty();
+        }
+        page.media("prefers-color-scheme", "light");
+        page.wide(360, 740, true);
+        assertThat(page.reachesOut()).as(what + " on a phone").isFalse();
+        page.wide(1200, 900, false);
+    }
+
+    private static void worked(String what) {
+        page.until("the work is done", () -> page.has(what) && !page.has(".progress"));
+    }
+
+    @Test
+    void whatComesOfLongWorkPassesTheAccessibilityEngine() throws IOException {
+        come("safe/example:saddlery");
+        page.press("Run the drills");
+        worked(".drills li");
+        sound("drills");
+        come("help/example:saddlery");
+        page.press("Try the changes");
+        worked(".helps li");
+        sound("changes");
+        come("night/example:saddlery");
+        page.press("Pin this night");
+        page.see(".pins");
+        come("side/example:saddlery");
+        page.see(".compare");
+        sound("side by side");
+        page.press("Drop 1. as filed");
+    }
+
+    @Test
+    void aWinterIsWatchedToItsEndOrStopped() throws IOException {
+        come("winter/example:joinery");
+        page.press("Run the winter");
+        page.press("Stop");
+        page.says("Stopped.");
+        page.press("Run it again");
+        worked(".mornings li");
+        assertThat(page.count(".month-table tbody tr")).isGreaterThanOrEqualTo(6);
+        assertThat(page.text(".big")).contains("kg");
+        sound("winter");
+    }
+
+    @Test
+    void theWayInAndTheQuestionsPassTheAccessibilityEngine() throws IOException {
+        come("home");
+        page.press("Start with nothing");
+        page.see(".start li");
+        sound("questions");
+        page.turnTo("join");
+        page.see("#code");
+        sound("the way in");
+    }
+
+    @Test
+    void everyControlIsReachedByTheTabKeyAndShowsIt() {
+        come("night/example:boat-shed");
+        page.touch("store");
+        page.see(".sheet");
+        page.js("document.activeElement.blur(); window.scrollTo(0, 0)");
+        long controls = (Long) page.js("""
+                window.reached = new Set();
+                window.dim = [];
+                document.addEventListener('focusin', e => {
+                  window.reached.add(e.target);
+                  if (getComputedStyle(e.target).outlineStyle === 'none') window.dim.push(e.target.outerHTML.slice(0, 90));
+                });
+                window.wanted = [...document.querySelectorAll('button, a[href], input, select, summary, [tabindex="0"]')]
+                  .filter(n => !n.disabled && n.getClientRects().length && !n.closest('details:not([open]) > :not(summary)'));
+                return window.wanted.length;""");
+        for (int i = 0; i < controls + 10; i += 10) page.keys(Keys.TAB, 10);
+        assertThat((List<?>) page.js(
+                        "return window.wanted.filter(n => !window.reached.has(n)).map(n => n.outerHTML.slice(0, 120))"))
+                .as("not reached")
+                .isEmpty();
+        assertThat((List<?>) page.js("return window.dim"))
+                .as("no sign of the focus")
+                .isEmpty();
+        page.key(Keys.ESCAPE);
+    }
+
+    @Test
+    void whoAsksForLessMotionHasNone() {
+        page.media("prefers-reduced-motion", "reduce");
+        come("night/example:boat-shed");
+        Object moving = page.js("return document.getAnimations().filter(a => a.playState === 'running').length");
+        page.media("prefers-reduced-motion", "");
+        assertThat(moving).isEqualTo(0L);
+    }
+
     @Test
     void aPartsSheetPassesTheAccessibilityEngine() throws IOException {
         come("night/example:boat-shed");

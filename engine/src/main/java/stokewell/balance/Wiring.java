@@ -54,7 +54,7 @@ public final class Wiring {
     public int node(String name, double capacity, double start) {
         if (!(capacity > 0)) throw new IllegalArgumentException(name + " has no heat capacity: " + capacity);
         // what holds little heat need not be known so well: its error decays before it reaches the room
-        double scale = Math.max(1, Math.min(6, Math.sqrt(LITTLE / capacity)));
+        double scale = Math.max(1, Math.min(10, Math.pow(LITTLE / capacity, 0.75)));
         return add(new State(name, Kind.HEAT, capacity, start, scale));
     }
 

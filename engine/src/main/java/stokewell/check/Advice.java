@@ -21,6 +21,8 @@ final class Advice {
                 "Shut the air and keep away; open nothing that is hot. Take the handles off every such valve.";
             case FAN_DEAD -> boils ? "Stop feeding." : "Stop feeding before the store is full; mend the fan.";
             case STUCK_ON -> "Nothing is in danger but the heat: a pump that runs with the fire out cools the store.";
+            case STORE_FULL ->
+                "Put no more wood on while the store is hot to its bottom; fan on, doors open, and give the heat to the room.";
             case OVER_FIRE -> "Shut the air, not the water. Set a timer whenever the air is open to light.";
             case DOUBLE_LOAD -> "Take nothing out; shut the air half and keep the fan on.";
             case LOW_WATER -> "Let the fire die. Fill only when the coil is hand-warm.";
@@ -29,10 +31,22 @@ final class Advice {
             case FROZEN_RUN ->
                 "Never light a fire on a rig that may be frozen: warm the room by other means first, then see that the vent "
                         + "breathes.";
+            case LEAK ->
+                "Read the level every week in mm and write it down; a tray and a floor alarm. Below the mark light no fire, and "
+                        + "fill only when the coil is hand-warm.";
+            case VENT_NARROW ->
+                "Look through the vent each autumn, cold; a narrow one throws its water before it bursts. Shut the air.";
             case VENT_BLOCKED ->
                 "Before every first fire see that the vent breathes; a relief valve at the stove is the second way out.";
             case RELIEF_FAILS ->
                 "The valve must be rated for the greatest fire, at the stove, with nothing that shuts.";
+            case FOULED ->
+                "Brush the coil weekly, soft water in it; watch how fast the store charges: slower at the same fire is soot.";
+            case REVERSE_FLOW ->
+                "A heat trap or a flap in the safe direction. Feel the return pipe in the morning: it should be cold.";
+            case CHIMNEY_FIRE ->
+                "Shut the air inlets and the door, get everybody out, call the fire service from outside; no water into stove or "
+                        + "flue; no fire before it has been inspected.";
             case BACKDRAFT ->
                 "Warm the flue first with paper, open a window, run no fan that blows outdoors; a carbon monoxide alarm must be "
                         + "there.";

@@ -4,10 +4,9 @@ import static stokewell.check.Findings.say;
 
 import java.util.StringJoiner;
 import stokewell.rig.Pickup;
-import stokewell.rig.Switch;
 import stokewell.transfer.Boiling;
 
-/** How near the water is to boiling: on a normal day, in a power cut, with a fault in the controls, at the wall; frost. */
+/** How near the water is to boiling: on a normal day, in a power cut, at the wall; frost. */
 final class BoilRules {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
@@ -18,11 +17,10 @@ final class BoilRules {
         outage(s, f);
         normal(s, f);
         alone(s, f);
-        controls(s, f);
-        sensor(s, f);
         full(s, f);
         bare(s, f);
         flux(s, f);
+        furred(s, f);
         frost(s, f);
     }
 
@@ -55,6 +53,7 @@ final class BoilRules {
                 "gravity heat leak of a tenth of the output at least, on bare wide pipe: BS 8303, EN 12828 practice";
         StringJoiner buys = new StringJoiner(" ");
         for (Drill.Guard g : d.guards()) {
+            if (g.byHand() || !Double.isNaN(g.pressureWithout())) continue;
             buys.add(say("Without %s: %s.", g.name(), after(g.without())));
         }
         if (d.firstBoil() == NEVER) {
@@ -89,7 +88,10 @@ final class BoilRules {
         if (s.waterTop() > s.highestPickup() && !Double.isNaN(s.rig().loop().checkValve())) {
             r.add("change the spring check valve for a flap that a few pascals open, or take it out");
         }
-        r.add("put a radiator on bare wide pipe above the stove, that runs by gravity with nothing that shuts");
+        double after = DumpRules.afterShut(s);
+        r.add("put a radiator"
+                + (Double.isNaN(after) ? "" : say(" for %.1f kW", after / 1000))
+                + " on bare wide pipe above the stove, that runs by gravity with nothing that shuts");
         if (s.pumped() && s.safety().battery() == null) {
             double watts = s.rig().loop().pump().power();
             r.add(say("or keep the pump on a battery: %.0f Wh for 5 h", 5 * watts / 0.85));
@@ -128,110 +130,6 @@ final class BoilRules {
                     "Fit a loud alarm at 90 °C at the outlet.",
                     basis);
         }
-    }
-
-    private static void controls(Subject s, Findings f) {
-        control(s, f, Fault.SENSOR_OUT, "control.sensor", "If its sensor falls out of its well");
-        control(s, f, Fault.STUCK_OFF, "control.stuck", "If the pump's thermostat sticks");
-        if (!s.pumped()) return;
-        boolean driven = s.rig().switches().stream().anyMatch(w -> w.drives().equals("pump"));
-        String basis = "practice: a thermostat in charge, a gravity path behind it; a forgotten switch has cost a wall";
-        if (Boolean.TRUE.equals(s.around().handSwitch()) || !driven) {
-            f.stop(
-                    "control.hand",
-                    driven ? "The pump hangs on a hand switch." : "Nothing starts the pump but a hand.",
-                    "It is forgotten once. A flick of the switch does not mend an overheat: it pumps steam-hot water into plastic and cold "
-                            + "water into a boiling coil, and breaks both.",
-                    "Let a thermostat on the coil's outlet start it, with no switch that takes it away. And: hot and stopped, do "
-                            + "not start.",
-                    basis);
-        } else if (s.around().handSwitch() == null) {
-            f.ask(
-                    "control.hand",
-                    "safety.surroundings.handSwitch: yes or no",
-                    "Can a hand switch take the pump away from its thermostat?",
-                    "It is forgotten once.",
-                    basis);
-        }
-    }
-
-    private static void control(Subject s, Findings f, Fault fault, String id, String begin) {
-        Drill d = s.drill(fault);
-        if (d == null) return;
-        String basis = "practice: a second thermostat at 85 to 88 °C (185 to 190 °F), parallel to the first";
-        if (d.firstBoil() < NEVER) {
-            f.add(
-                    d.level(),
-                    id,
-                    begin + " the coil boils " + Telling.span(d.firstBoil()) + " later.",
-                    "One sensor is all that stands between fire and steam.",
-                    "Wire a second thermostat at 85 °C on the outlet in parallel, with its own sensor; clip the sensors and leave "
-                            + "a slack loop of cable.",
-                    basis);
-        } else {
-            f.fine(
-                    id,
-                    begin + " nothing boils.",
-                    "The hottest water is at " + Telling.degrees(d.water().temperature()) + ".",
-                    basis);
-        }
-    }
-
-    /** Limit, place and slowness of the sensor that starts the pump. */
-    private static void sensor(Subject s, Findings f) {
-        if (!s.pumped()) return;
-        for (Switch w : s.rig().switches()) {
-            if (!w.drives().equals("pump")) continue;
-            Switch.Thermostat limit = w.highLimit() != null ? w.highLimit() : w.thermostat();
-            Switch.Sensor sensor = limit != null
-                    ? limit.sensor()
-                    : w.differential() == null ? null : w.differential().hot();
-            if (sensor == null) continue;
-            String basis = "the fastest rise that the greatest fire gives the still pickup, times the sensor's lag";
-            boolean near = sensor.at() == Switch.Spot.OUTLET
-                    || sensor.at() == Switch.Spot.PICKUP
-                    || sensor.at() == Switch.Spot.STOVE;
-            if (!near) {
-                f.mend(
-                        "control.place",
-                        "The sensor that starts the pump sits far from the fire.",
-                        "With the water at rest the coil boils before the pipe there is warm.",
-                        "Put it on the coil's outlet, within a hand's breadth of the stove, lagged.",
-                        basis);
-            }
-            double rise = fastestRise(s) * sensor.lag();
-            double boil = s.saturation();
-            double better = boil - 12 - rise;
-            if (limit != null && limit.on() > limit.off() && sensor.at() != Switch.Spot.STOVE && limit.on() > better) {
-                f.mend(
-                        "control.limit",
-                        "The pump starts at " + Telling.degrees(limit.on()) + ": too late.",
-                        say(
-                                "It boils at %s, and the water gains %.0f K while the sensor follows.",
-                                Telling.degrees(boil), rise),
-                        "Set it to " + Telling.degrees(Math.floor((better - Subject.K) / 5) * 5 + Subject.K)
-                                + " or below.",
-                        basis);
-            } else if (limit != null && near) {
-                f.fine(
-                        "control.limit",
-                        "The pump starts in time.",
-                        say("The water gains %.0f K while the sensor follows.", rise),
-                        basis);
-            }
-            return;
-        }
-    }
-
-    /** K/s of the smallest pickup at the greatest heat, shared by area. */
-    private static double fastestRise(Subject s) {
-        double area = s.rig().pickups().stream().mapToDouble(Pickup::area).sum();
-        double fastest = 0;
-        for (Pickup p : s.rig().pickups()) {
-            double capacity = p.volume() * 4.1e6 + p.metal() * 480;
-            fastest = Math.max(fastest, s.greatestHeat() * p.area() / area / capacity);
-        }
-        return fastest;
     }
 
     private static void full(Subject s, Findings f) {
@@ -296,7 +194,7 @@ final class BoilRules {
         double critical = Boiling.criticalFlux(s.saturation());
         String basis = "Zuber's critical flux of still water at saturation";
         String why = say(
-                "The greatest fire puts %.0f kW on a square metre; it lifts off at %.0f.",
+                "The greatest fire puts %.0f kW/m² on the metal; water lifts off at %.0f kW/m².",
                 flux / 1000, critical / 1000);
         if (flux > 0.5 * critical) {
             f.mend(
@@ -318,6 +216,18 @@ final class BoilRules {
                     "More flow, soft water, or less area in the flame. Do not throttle the water: a throttled coil boils.",
                     "nucleate boiling at a wall above saturation (Rohsenow)");
         }
+    }
+
+    private static void furred(Subject s, Findings f) {
+        Drill d = s.drill(Fault.FOULED);
+        if (d == null) return;
+        f.add(
+                d.level(),
+                "boil.furred",
+                "Soot on the coil and lime in it take its heat unseen.",
+                d.sentence(),
+                "Brush it weekly; note how many degrees the store gains in an hour of full fire, and compare each month.",
+                "a drill: 3 mm (1/8 in) of soot at 0.1 W/m·K, 2 mm (1/16 in) of lime at 0.8 W/m·K; practice");
     }
 
     private static void frost(Subject s, Findings f) {

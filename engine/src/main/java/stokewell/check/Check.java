@@ -1,5 +1,6 @@
 package stokewell.check;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -9,11 +10,18 @@ import stokewell.run.Night;
 /**
  * All findings on a rig, worst first. They help a person see; they do not approve anything: local code and a licensed person
  * go before every one of them.
+ *
+ * @param whole whether every fault was drilled for it; else there may be more
  */
-public record Check(List<Finding> findings) {
+public record Check(List<Finding> findings, boolean whole) {
 
     public Check {
         findings = List.copyOf(findings);
+    }
+
+    /** Findings of which nobody has said that they are all. */
+    public Check(List<Finding> findings) {
+        this(findings, false);
     }
 
     /** Looks at a rig, its normal day and its drills; drills that were not run are not missed. */
@@ -23,8 +31,12 @@ public record Check(List<Finding> findings) {
         RoomRules.vapours(s, f);
         if (s.wet()) {
             BoilRules.look(s, f);
+            ControlRules.look(s, f);
+            DumpRules.look(s, f);
             OutletRules.look(s, f);
+            HeaderRules.look(s, f);
             FlowRules.look(s, f);
+            PumpRules.look(s, f);
             MetalRules.look(s, f);
         }
         if (rig.store() != null) StoreRules.look(s, f);
@@ -34,7 +46,9 @@ public record Check(List<Finding> findings) {
         for (Drill d : s.drills()) answer(d, f);
         List<Finding> sorted =
                 f.list().stream().sorted(Comparator.comparing(Finding::level)).toList();
-        return new Check(sorted);
+        boolean whole =
+                Arrays.stream(Fault.values()).allMatch(fault -> drills.stream().anyMatch(d -> d.fault() == fault));
+        return new Check(sorted, whole);
     }
 
     /** What a drill came to is a finding too, at no lesser level, where no rule has said it already. */

@@ -27,6 +27,7 @@ import java.util.List;
  * @param stove        hottest stove body, K
  * @param storeTop     hottest store top, K
  * @param draft        least draft while anything burns, Pa
+ * @param drawn        heat that the pickups take out of the water, back into stove and chimney, J
  * @param flash        what water let into the hot dry metal does; null where the metal is wet
  * @param course       how it went
  * @param guards       what stands between this fault and boiling, and what each buys
@@ -55,6 +56,7 @@ public record Drill(
         double stove,
         double storeTop,
         double draft,
+        double drawn,
         Flashed flash,
         Course course,
         List<Guard> guards,
@@ -81,6 +83,9 @@ public record Drill(
      * @param steam   kg of water that it keeps from boiling off in the time followed
      * @param hottestWithout hottest water without it, K
      * @param hottestWith    hottest water with it, K
+     * @param pressureWithout most pressure over the air's without it, Pa; infinite where nothing holds it, NaN where it is no matter
+     * @param pressureWith    the same with it, Pa
+     * @param heat    that the fire still gives the water in the hour after a hand has done it, a mean, W; NaN of what is no hand
      * @param course  how the other run went: without a protection that is there, or with what a hand can do
      * @param byHand  whether it is something that a hand does, not something that is there
      */
@@ -91,6 +96,9 @@ public record Drill(
             double steam,
             double hottestWithout,
             double hottestWith,
+            double pressureWithout,
+            double pressureWith,
+            double heat,
             Course course,
             boolean byHand) {}
 
@@ -110,6 +118,38 @@ public record Drill(
         double least = Double.POSITIVE_INFINITY;
         for (Boils b : boils) least = Math.min(least, b.after());
         return least;
+    }
+
+    /** The same drill in other words. */
+    public Drill told(String words) {
+        return new Drill(
+                fault,
+                possible,
+                start,
+                lasted,
+                boils,
+                water,
+                metal,
+                pressure,
+                steam,
+                steamPower,
+                heat,
+                reliefNeeded,
+                reliefFitted,
+                waterLost,
+                exposed,
+                freezing,
+                roomLowest,
+                roomHighest,
+                stove,
+                storeTop,
+                draft,
+                drawn,
+                flash,
+                course,
+                guards,
+                level,
+                words);
     }
 
     /** A drill of a fault that this rig cannot have. */
@@ -133,6 +173,7 @@ public record Drill(
                 0,
                 Double.POSITIVE_INFINITY,
                 Double.POSITIVE_INFINITY,
+                none,
                 none,
                 none,
                 none,

@@ -65,12 +65,14 @@ public final class Drills {
     private final FlowFaults flow;
     private final FireFaults fire;
     private final WaterFaults water;
+    private final QuietFaults quiet;
 
     private Drills(Rig rig, Weather weather) {
         stage = new Stage(rig, weather);
         flow = new FlowFaults(stage);
         fire = new FireFaults(stage);
         water = new WaterFaults(stage);
+        quiet = new QuietFaults(stage);
     }
 
     /**
@@ -161,9 +163,13 @@ public final class Drills {
     }
 
     private Drill drill(Fault fault) {
-        boolean ofTheFire = fault == Fault.OVER_FIRE || fault == Fault.DOUBLE_LOAD || fault == Fault.BACKDRAFT;
+        boolean ofTheFire = fault == Fault.OVER_FIRE
+                || fault == Fault.DOUBLE_LOAD
+                || fault == Fault.BACKDRAFT
+                || fault == Fault.CHIMNEY_FIRE;
         if (!stage.wet() && !ofTheFire) return Drill.impossible(fault, "This rig has no water.");
-        if (fault == Fault.VENT_BLOCKED && stage.rig.safety().closed()) {
+        if ((fault == Fault.VENT_BLOCKED || fault == Fault.VENT_NARROW)
+                && stage.rig.safety().closed()) {
             return Drill.impossible(fault, "This rig is closed and has no vent.");
         }
         boolean ofThePump = fault == Fault.PUMP_DEAD
@@ -181,13 +187,19 @@ public final class Drills {
             case SENSOR_OUT -> flow.sensorOut();
             case STUCK_ON -> flow.stuckOn();
             case STUCK_OFF -> flow.stuckOff();
+            case STORE_FULL -> fire.storeFull();
             case OVER_FIRE -> fire.overFire();
             case DOUBLE_LOAD -> fire.doubleLoad();
             case LOW_WATER -> water.lowWater();
             case DRY_REFILLED -> water.dryRefilled();
             case FROZEN_RUN -> water.frozenRun();
+            case LEAK -> quiet.leak();
+            case VENT_NARROW -> water.ventNarrow();
             case VENT_BLOCKED -> water.ventBlocked();
             case RELIEF_FAILS -> fire.reliefFails();
+            case FOULED -> quiet.fouled();
+            case REVERSE_FLOW -> quiet.reverseFlow();
+            case CHIMNEY_FIRE -> fire.chimneyFire();
             case BACKDRAFT -> fire.backdraft();
         };
     }

@@ -10,13 +10,19 @@ public enum Fault {
     SENSOR_OUT("sensor out of its well", "the pump's sensor reads the room's air"),
     STUCK_ON("thermostat stuck on", "the pump never stops"),
     STUCK_OFF("thermostat stuck off", "the pump never starts by its thermostat"),
+    STORE_FULL("store full", "the store is hot to its bottom when the fire is lit for more"),
     OVER_FIRE("over-fire", "the air is left wide open"),
     DOUBLE_LOAD("double load", "twice the wood goes on"),
     LOW_WATER("low water", "the header is empty and the loop has lost its level: nothing circulates"),
     DRY_REFILLED("dry coil refilled", "water is let into a coil that has boiled dry"),
     FROZEN_RUN("frozen run", "the rig stands cold and full, then a fire is lit"),
+    LEAK("leak", "a seam runs at 6 L/h and nobody looks"),
+    VENT_NARROW("vent partly blocked", "scale, a nest or ice leaves a third of the vent's bore, and the pump stops"),
     VENT_BLOCKED("vent blocked", "the open vent is plugged and the pump stops"),
     RELIEF_FAILS("relief missing or too small", "the pump stops, the air is wide open, and steam must leave"),
+    FOULED("coil fouled", "3 mm (1/8 in) of soot on it, 2 mm (1/16 in) of lime in it"),
+    REVERSE_FLOW("reverse flow", "nothing stops the loop from running backwards through the night"),
+    CHIMNEY_FIRE("chimney fire", "the tar in the chimney burns for a quarter of an hour"),
     BACKDRAFT("backdraft", "a mild, still day, a cold chimney, and coals");
 
     private final String title;

@@ -47,8 +47,48 @@ final class FireFaults {
     Drill reliefFails() {
         Simulation sim = Stage.stopPump(stage.greatestFire());
         List<Drill.Guard> guards = new ArrayList<>();
-        Watch with = Follow.of(stage, sim, 6 * HOUR).out(false);
+        Follow follow = Follow.of(stage, sim, 6 * HOUR);
+        boolean open = stage.wet() && !rig.safety().closed();
+        if (open) follow.through(rig.loop().header().vent());
+        Watch with = follow.out(false);
+        if (with.firstBoil() < Double.POSITIVE_INFINITY) {
+            boolean valve = rig.safety().relief() != null;
+            double holds = open ? Pressure.head(rig) + with.choked : with.gauge;
+            double relief = valve ? rig.safety().relief().opens() : Double.POSITIVE_INFINITY;
+            if (open) guards.add(Guards.outlet("open vent", with, relief, holds));
+            if (valve && !open) guards.add(Guards.outlet("relief valve", with, Double.POSITIVE_INFINITY, holds));
+        }
         return told(Fault.RELIEF_FAILS, with, guards);
+    }
+
+    /** The store hot to its bottom: what the fire then brings has nowhere to go. */
+    Drill storeFull() {
+        return stage.play(sim -> {
+            int[] layers = sim.plant().store();
+            sim.intervene(y -> {
+                double skip = rig.habit().skipAbove();
+                double top = Math.max(
+                        y[Plant.state(layers[0])], Double.isNaN(skip) ? 0 : Math.min(skip, stage.boiling() - 3));
+                for (int layer : layers) y[Plant.state(layer)] = Math.max(top, y[Plant.state(layer)]);
+            });
+            stage.fill(sim);
+            return told(Fault.STORE_FULL, Follow.of(stage, sim, 8 * HOUR).out(false), List.of());
+        });
+    }
+
+    /** Tar burns in the chimney: its walls are held at the gas of the chimney test, and the fire draws on them. */
+    Drill chimneyFire() {
+        return stage.play(sim -> {
+            Plant plant = sim.plant();
+            Follow follow = Follow.of(stage, sim, 8 * HOUR);
+            for (double t = 0; t < ChimneyFire.LASTS; t += 30) {
+                sim.intervene(y -> {
+                    for (int piece : plant.chimney()) y[Plant.state(piece)] = ChimneyFire.GAS;
+                });
+                follow.until(t + 30);
+            }
+            return told(Fault.CHIMNEY_FIRE, follow.out(false), List.of());
+        });
     }
 
     Drill backdraft() {

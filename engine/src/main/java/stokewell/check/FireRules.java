@@ -23,6 +23,7 @@ final class FireRules {
         draft(s, f);
         tar(s, f);
         sweep(s, f);
+        chimneyFire(s, f);
     }
 
     private static void overFire(Subject s, Findings f) {
@@ -149,6 +150,41 @@ final class FireRules {
                 return;
             }
         }
+    }
+
+    private static void chimneyFire(Subject s, Findings f) {
+        Drill d = s.drill(Fault.CHIMNEY_FIRE);
+        if (d == null) return;
+        double room = 293.15;
+        double wall = ChimneyFire.wall(ChimneyFire.GAS, room);
+        double diameter = s.rig().flue().diameter();
+        double lights = ChimneyFire.distance(wall, room, diameter, ChimneyFire.LIGHTS);
+        double chars = ChimneyFire.distance(wall, room, diameter, ChimneyFire.BEARS);
+        double has = s.around().connectorClearance();
+        boolean near = has < lights;
+        String boils = d.firstBoil() == Double.POSITIVE_INFINITY
+                ? "The water does not boil in it."
+                : "The coil boils " + Telling.span(d.firstBoil()) + " after it begins.";
+        f.add(
+                near ? Level.MEND : d.level() == Level.FINE ? Level.MIND : d.level(),
+                "chimney.fire",
+                near
+                        ? say("In a chimney fire the bare connector lights wood %.0f cm away.", 100 * has)
+                        : "A chimney fire makes the bare connector glow.",
+                say(
+                        "At %s of gas its wall is at about %s: wood nearer than %.0f cm (%.0f in) lights, nearer than %.0f cm (%.0f in) "
+                                + "chars. %s",
+                        Telling.degrees(ChimneyFire.GAS),
+                        Telling.degrees(wall),
+                        100 * lights,
+                        lights / 0.0254,
+                        100 * chars,
+                        chars / 0.0254,
+                        boils),
+                "Sweep it before it can burn; a liner made for chimney fires; wood 46 cm (18 in) from a bare connector, or shielded. "
+                        + "When it roars: air and door shut, out, call.",
+                "gas of the chimney test UL 103 HT (from memory) through a thin wall; 12.5 kW/m² lights wood, 4 chars it (usual figures, "
+                        + "from memory)");
     }
 
     private static double coldestWater(Subject s, String pickup) {

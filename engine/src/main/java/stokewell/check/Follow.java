@@ -3,6 +3,8 @@ package stokewell.check;
 import java.util.List;
 import stokewell.balance.Wiring;
 import stokewell.loop.PickupWater;
+import stokewell.matter.Water;
+import stokewell.network.Plant;
 import stokewell.rig.Safety;
 import stokewell.run.Simulation;
 
@@ -16,11 +18,18 @@ final class Follow {
     /** A discharge valve shuts again so far under its opening, K: makers' sheets give 6 to 10. */
     private static final double RESEAT = 8;
 
+    /** Between looks at what a narrow vent passes, and in which its pressure follows, s: the water must warm with it. */
+    private static final double CHOKE = 20;
+
+    private static final double SLUGGISH = 60;
+
     private Simulation sim;
     private final Watch watch;
     private final double start;
     private final double length;
     private final Safety.Discharge discharge;
+    private double bore = Double.NaN;
+    private double back;
 
     private Follow(Simulation sim, double length, Safety.Discharge discharge) {
         this.sim = sim;
@@ -50,10 +59,23 @@ final class Follow {
         return d != null && Boolean.TRUE.equals(d.withoutPower()) ? d : null;
     }
 
+    /** Steam that this bore does not pass at once presses on an open loop's water from here on, and raises where it boils. */
+    Follow through(double ventBore) {
+        bore = ventBore;
+        return this;
+    }
+
+    /** A hand shuts the air now. */
+    Follow shutNow() {
+        watch.shut = sim.time() - start;
+        return this;
+    }
+
     /** Goes on until some seconds after the fault. */
     Follow until(double after) {
         double stop = start + Math.min(after, length);
-        if (discharge == null) sim.run(stop);
+        if (!Double.isNaN(bore)) choked(stop);
+        else if (discharge == null) sim.run(stop);
         else cooled(stop);
         watch.lasted = sim.time() - start;
         return this;
@@ -66,6 +88,30 @@ final class Follow {
         watch.onto(next.plant());
         sim.watch(watch::step);
         return this;
+    }
+
+    private void choked(double stop) {
+        Plant plant = sim.plant();
+        double air = plant.pressure();
+        double head = Pressure.head(plant.rig());
+        double cold = Water.saturationTemperature(air + head);
+        while (sim.time() < stop - 1e-6) {
+            sim.run(Math.min(stop, sim.time() + CHOKE));
+            double steam = boils() ? Math.max(0, watch.power()) / Water.latentHeat(cold) : 0;
+            double loss = Vented.back(bore, steam, air);
+            back += (loss - back) * CHOKE / (CHOKE + SLUGGISH);
+            if (back < 1) continue;
+            watch.choked = Math.max(watch.choked, back);
+            watch.pressure().back(back);
+            double up = Water.saturationTemperature(air + head + back) - cold;
+            sim.intervene(y -> Stage.press(plant, up));
+        }
+    }
+
+    private boolean boils() {
+        double[] x = sim.columns();
+        for (PickupWater p : sim.plant().pickups()) if (x[p.water()] > p.saturation(x) - 2) return true;
+        return false;
     }
 
     private void cooled(double stop) {
@@ -108,6 +154,18 @@ final class Follow {
         for (double after = 0; after < length && watch.freezing == Double.POSITIVE_INFINITY; ) {
             after = Math.min(length, after + Stage.DAY);
             until(after);
+        }
+        return watch;
+    }
+
+    /** Goes on through the fires of another day, or until something boils and is bare or burnt out. */
+    Watch fires(double from) {
+        double after = from;
+        double end = Math.min(length, from + Stage.DAY);
+        while (after < end - 1) {
+            after = Math.min(end, after + 20 * Stage.MINUTE);
+            until(after);
+            if (watch.firstBoil() < after - 2 * Stage.HOUR || watch.exposed < after) break;
         }
         return watch;
     }

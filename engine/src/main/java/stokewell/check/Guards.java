@@ -25,7 +25,31 @@ final class Guards {
                 Math.max(0, without.waterLost - with.waterLost),
                 without.hottestWater,
                 with.hottestWater,
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
                 without.course(),
+                false);
+    }
+
+    /**
+     * A way out for pressure: it does not keep the water from boiling, but from bursting what holds it.
+     *
+     * @param without most pressure over the air's without it, Pa; infinite where nothing holds it
+     * @param holds   the same with it, Pa
+     */
+    static Drill.Guard outlet(String name, Watch with, double without, double holds) {
+        return new Drill.Guard(
+                name,
+                with.firstBoil(),
+                with.firstBoil(),
+                0,
+                with.hottestWater,
+                with.hottestWater,
+                without,
+                holds,
+                Double.NaN,
+                with.course(),
                 false);
     }
 
@@ -42,7 +66,7 @@ final class Guards {
         Simulation shut = stage.simulation(stage.shut(), stage.weather);
         shut.take(burning.moment(), burning.time());
         if (drawn > 0) Stage.draw(shut, drawn);
-        return follow.onto(fault.apply(shut)).out(true);
+        return follow.shutNow().onto(fault.apply(shut)).out(true);
     }
 
     private static Drill.Guard hand(String name, Watch without, Watch with) {
@@ -53,6 +77,9 @@ final class Guards {
                 Math.max(0, without.waterLost - with.waterLost),
                 without.hottestWater,
                 with.hottestWater,
+                Double.NaN,
+                Double.NaN,
+                with.energyAfterShut / Stage.HOUR,
                 with.course(),
                 true);
     }

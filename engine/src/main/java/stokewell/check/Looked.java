@@ -6,16 +6,20 @@ import java.util.concurrent.CompletionException;
 import java.util.function.UnaryOperator;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
+import stokewell.run.Hurry;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
+import stokewell.run.Standing;
 import stokewell.weather.Weather;
 
 /**
  * A night, and what was found on its rig beside it: the rules, and the few drills that can forbid a fire. Quick enough to go
  * with every night; what every fault does is for {@link Drills} and a whole {@link Check}.
+ *
+ * @param standing what the rig settled to, for others to begin from
  */
-public record Looked(Night night, Check check) {
+public record Looked(Night night, Check check, Standing standing) {
 
     private static final double DAY = 86400;
 
@@ -25,13 +29,14 @@ public record Looked(Night night, Check check) {
      * @param timed may note how long the night itself took, the moment that it is done
      */
     public static Looked run(Rig rig, Weather weather, NightRun.Ask ask, Given given, UnaryOperator<Night> timed) {
-        Simulation settled = NightRun.settled(rig, weather, ask);
+        NightRun.Settled found = NightRun.settled(rig, weather, ask, Hurry.NONE);
+        Simulation settled = found.simulation();
         Simulation.Moment start = settled.moment();
         NightRun.Ask day = day(weather, ask, start.time());
         CompletableFuture<List<Drill>> drills = CompletableFuture.supplyAsync(
                 () -> Drills.run(rig, weather, day, Drills.deciding(rig), start).drills());
         Night night = timed.apply(NightRun.run(weather, ask, given, settled));
-        return new Looked(night, Check.of(rig, night, joined(drills)));
+        return new Looked(night, Check.of(rig, night, joined(drills)), found.standing());
     }
 
     /** The day whose worst moment the drills look for: from the night's start, as far as the weather reaches. */

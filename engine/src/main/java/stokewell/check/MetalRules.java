@@ -3,8 +3,9 @@ package stokewell.check;
 import static stokewell.check.Findings.say;
 
 import stokewell.rig.Contents;
+import stokewell.rig.Materials;
+import stokewell.rig.Metal;
 import stokewell.rig.Safety;
-import stokewell.rig.Safety.Metal;
 import stokewell.rig.Store;
 
 /** What meets the water and the heat: plastic, rubber, zinc, copper, solder, inhibitor; scald. */
@@ -17,7 +18,7 @@ final class MetalRules {
     private MetalRules() {}
 
     static void look(Subject s, Findings f) {
-        Safety.Materials m = s.materials();
+        Materials m = s.materials();
         plastic(s, f, m);
         tank(s, f, m);
         zinc(s, f, m);
@@ -36,7 +37,7 @@ final class MetalRules {
         scald(s, f);
     }
 
-    private static void plastic(Subject s, Findings f, Safety.Materials m) {
+    private static void plastic(Subject s, Findings f, Materials m) {
         String basis = "cross-linked polyethylene: 100 psi at 82 °C (180 °F), 80 psi at 93 °C (200 °F); makers' sheets";
         if (m.pipe() == null) {
             f.ask(
@@ -81,7 +82,7 @@ final class MetalRules {
         }
     }
 
-    private static void tank(Subject s, Findings f, Safety.Materials m) {
+    private static void tank(Subject s, Findings f, Materials m) {
         double hot = s.storeTop();
         if (m.tank() == Metal.PLASTIC && hot > K + 45) {
             f.add(
@@ -103,7 +104,7 @@ final class MetalRules {
         }
     }
 
-    private static void zinc(Subject s, Findings f, Safety.Materials m) {
+    private static void zinc(Subject s, Findings f, Materials m) {
         boolean zinc = m.pipe() == Metal.GALVANISED || m.tank() == Metal.GALVANISED || m.pickup() == Metal.GALVANISED;
         if (!zinc) return;
         double hot = s.hottestWater();
@@ -129,7 +130,7 @@ final class MetalRules {
             f.mend(
                     "zinc.copper",
                     "Galvanised steel and copper in one water.",
-                    "A tenth of a milligram of copper in a litre pits the zinc fast.",
+                    "A tenth of a part of copper in a million pits the zinc fast.",
                     "Copper last in the flow, or none; a dielectric break between.",
                     basis);
         }
@@ -143,7 +144,7 @@ final class MetalRules {
         }
     }
 
-    private static void mixed(Subject s, Findings f, Safety.Materials m) {
+    private static void mixed(Subject s, Findings f, Materials m) {
         boolean copper = m.pipe() == Metal.COPPER || m.pickup() == Metal.COPPER || m.tank() == Metal.COPPER;
         boolean steel = m.pipe() == Metal.STEEL || m.pickup() == Metal.STEEL || m.tank() == Metal.STEEL;
         if (copper && steel) {
@@ -156,7 +157,7 @@ final class MetalRules {
         }
     }
 
-    private static void inhibitor(Subject s, Findings f, Safety.Materials m) {
+    private static void inhibitor(Subject s, Findings f, Materials m) {
         boolean open = !s.safety().closed();
         String basis =
                 "an open treated store was free of rust after 23 years; pH 9 to 10.5 with steel, 7 to 8.5 with aluminium";
@@ -185,7 +186,7 @@ final class MetalRules {
     }
 
     /** Hardness and pH, where a strip has told them: lime on the coil, acid in the steel. */
-    private static void quality(Subject s, Findings f, Safety.Materials m) {
+    private static void quality(Subject s, Findings f, Materials m) {
         String basis =
                 "an outdoor-heater treatment guide: hardness under 100 ppm, chloride and sulphate under 25; pH 9 to 10.5 with steel";
         if (Double.isNaN(m.hardness())) {
@@ -193,7 +194,7 @@ final class MetalRules {
                     "water.hardness",
                     "safety.materials.hardness: mg/L",
                     "How hard is the water?",
-                    "Lime settles where it is hottest, on the coil: a millimetre takes a tenth of its heat and lets the metal glow "
+                    "Lime settles where it is hottest, on the coil: 1 mm takes a tenth of its heat and lets the metal glow "
                             + "beneath.",
                     basis);
         } else if (m.hardness() > HARD) {
@@ -201,12 +202,12 @@ final class MetalRules {
             f.add(
                     topped ? Level.MEND : Level.MIND,
                     "water.hardness",
-                    say("The water holds %.0f mg of lime in a litre.", m.hardness()),
+                    say("The water holds %.0f ppm of lime.", m.hardness()),
                     say(
                             "One filling of %.0f L leaves up to %.1f kg of it%s.",
                             1000 * Contents.closedPart(s.rig()),
                             Contents.closedPart(s.rig()) * m.hardness() / 1000,
-                            topped ? ", and every litre that boils off or evaporates leaves its own" : ""),
+                            topped ? ", and all that boils off or evaporates leaves its own" : ""),
                     "Fill with rain or softened water and an inhibitor; vinegar and a rinse, cold, if the coil has furred.",
                     basis);
         } else {

@@ -2,14 +2,11 @@ package stokewell.check;
 
 import static stokewell.check.Findings.say;
 
-import stokewell.loop.ExpansionTank;
 import stokewell.loop.Relief;
 import stokewell.matter.Water;
-import stokewell.rig.Contents;
 import stokewell.rig.Safety;
-import stokewell.rig.Store;
 
-/** The ways out: open vent, cold feed, relief valve, expansion. */
+/** The ways out for steam: open vent, cold feed, relief valve. */
 final class OutletRules {
 
     private static final double BAR = 1e5;
@@ -23,17 +20,16 @@ final class OutletRules {
 
     static void look(Subject s, Findings f) {
         valve(s, f);
-        if (s.safety().closed()) closed(s, f);
+        if (s.safety().closed()) ClosedRules.look(s, f);
         else open(s, f);
         relief(s, f);
-        growth(s, f);
     }
 
     private static void valve(Subject s, Findings f) {
         Boolean valve = s.safety().valveToOpen();
         Drill d = s.drill(Fault.VALVE_SHUT);
         String why =
-                "Shut by a hand, by rust or by ice it makes a bomb of the coil: cold water alone gains 5 to 10 bar a kelvin"
+                "Shut by a hand, by rust or by ice it makes a bomb of the coil: cold water alone gains 5 to 10 bar/K"
                         + (d != null && d.firstBoil() < Double.POSITIVE_INFINITY
                                 ? ", and this one boils " + Telling.span(d.firstBoil()) + " later."
                                 : ".");
@@ -133,6 +129,7 @@ final class OutletRules {
                     rule);
         }
         feed(s, f);
+        narrow(s, f);
         if (s.safety().relief() == null) {
             Drill d = s.drill(Fault.VENT_BLOCKED);
             f.add(
@@ -176,6 +173,23 @@ final class OutletRules {
         }
     }
 
+    private static void narrow(Subject s, Findings f) {
+        Drill d = s.drill(Fault.VENT_NARROW);
+        if (d == null || d.firstBoil() == Double.POSITIVE_INFINITY) return;
+        double bore = 1000 * s.rig().loop().header().vent();
+        f.add(
+                d.level().asBadAs(Level.MEND) && d.reliefNeeded() <= d.reliefFitted() ? Level.MIND : d.level(),
+                "vent.narrow",
+                say(
+                        "Furred to a third, %.0f of its %.0f mm, the vent passes %.0f kW of the steam.",
+                        bore / 3, bore, d.reliefFitted() / 1000),
+                say(
+                        "What does not pass presses %.2f bar on the coil; before it bursts it throws the water out by the feed.",
+                        d.pressure() / BAR),
+                "Look through it each autumn, with the rig cold; take it wider than the rule asks where the water is hard or birds nest.",
+                "a drill; scale, nests and ice: practice");
+    }
+
     private static void feed(Subject s, Findings f) {
         double bore = s.vent().coldFeed();
         double asked = Relief.coldFeedBore(Math.max(1, s.greatestHeat()));
@@ -197,102 +211,6 @@ final class OutletRules {
                             "Give the header its own pipe of %.0f mm to the low return, with no valve.",
                             Math.ceil(1000 * asked)),
                     basis);
-        }
-    }
-
-    // ---------------------------------------------------------------- closed
-
-    private static void closed(Subject s, Findings f) {
-        Safety.Vessel v = s.safety().vessel();
-        Store store = s.rig().store();
-        if (store.cover() != Store.Cover.SEALED && !s.coilInStore()) {
-            f.stop(
-                    "closed.cover",
-                    "The loop is called closed, yet the store it runs through is open.",
-                    "A vessel does nothing on it, and a lid that is clamped down later makes it a pressure tank.",
-                    "Take the vessel away and keep it vented, or put a coil in the store for a closed loop.",
-                    "EN 12828");
-        }
-        if (!s.coilInStore() && store.shape() instanceof Store.Shape.Square) {
-            f.stop(
-                    "closed.flat",
-                    "A tank with flat walls is under pressure.",
-                    say(
-                            "At %.1f bar each square metre of wall carries %.0f tonnes.",
-                            v.fill() / BAR, v.fill() / 9806.65),
-                    "Keep flat tanks vented. Under pressure only a built and stamped round vessel will do.",
-                    "pressure vessel codes; plate bending, see store.wall");
-        }
-        if (!s.coilInStore() && Contents.store(s.rig()) > 0.45) {
-            f.mend(
-                    "closed.code",
-                    say("A closed store of %.0f L is a pressure vessel in law.", 1000 * Contents.store(s.rig())),
-                    "Above 119 US gallons (450 L) most places ask for a code stamp.",
-                    "Keep it open, or buy a stamped vessel and have it inspected.",
-                    "ASME Section IV and VIII as US states apply them; PED in Europe");
-        }
-        if (s.safety().discharge() == null) {
-            f.mend(
-                    "closed.discharge",
-                    "A closed loop on solid fuel without a thermal discharge valve.",
-                    "The fire cannot be switched off; only heat that is carried away saves the loop.",
-                    "Fit a thermal discharge valve with a cooling coil, fed by mains that need no pump of yours; or make the loop "
-                            + "open.",
-                    "EN 12828, EN 303-5: closed solid-fuel systems need a safeguard; EN 16510-2-4 is for open ones only");
-        } else {
-            Boolean without = s.safety().discharge().withoutPower();
-            String basis = "EN 14597 valves; useless where the mains are your own electric pump";
-            if (without == null) {
-                f.ask(
-                        "closed.water",
-                        "safety.discharge.withoutPower: yes or no",
-                        "Does the discharge valve's water come without your own electric pump?",
-                        "In a power cut a well pump stands too.",
-                        basis);
-            } else if (!without) {
-                f.mend(
-                        "closed.water",
-                        "The discharge valve hangs on your own electric pump.",
-                        "In a power cut it has no water, and that is when it is needed.",
-                        "Give it a header tank above, or a gravity radiator in its place.",
-                        basis);
-            }
-        }
-        vessel(s, f, v);
-    }
-
-    private static void vessel(Subject s, Findings f, Safety.Vessel v) {
-        Safety.ReliefValve r = s.safety().relief();
-        double hot = Math.max(363.15, Double.isNaN(s.hottestWater()) ? 0 : s.hottestWater());
-        double content = Contents.closedPart(s.rig());
-        double grown = ExpansionTank.expansion(content, Water.density(283.15), Water.density(hot));
-        if (r == null) return;
-        double end = s.air() + Math.max(0.5 * r.opens(), r.opens() - 0.5 * BAR);
-        double start = s.air() + v.precharge();
-        String basis =
-                "EN 12828: V = (Ve + Vr)·pe/(pe − p0), end pressure 0.5 bar under the valve's (formula from memory)";
-        if (start >= end) {
-            f.mend(
-                    "expansion.vessel",
-                    "The vessel's precharge is as high as the valve opens.",
-                    "It takes no water: the valve opens at every fire.",
-                    "Set the precharge to the static head and 0.2 bar more, and the valve above.",
-                    basis);
-            return;
-        }
-        double needed = ExpansionTank.vesselVolume(grown, ExpansionTank.reserve(content), start, end);
-        String why = say(
-                "%.0f L of water grow by %.1f L to %s; %.0f L of vessel are asked, %.0f L are there.",
-                1000 * content, 1000 * grown, Telling.degrees(hot), 1000 * needed, 1000 * v.volume());
-        if (v.volume() < needed) {
-            f.mend(
-                    "expansion.vessel",
-                    "The expansion vessel is too small.",
-                    why,
-                    say("Fit %.0f L or more.", 1000 * needed),
-                    basis);
-        } else {
-            f.fine("expansion.vessel", "The expansion vessel is large enough.", why, basis);
         }
     }
 
@@ -392,24 +310,8 @@ final class OutletRules {
                     "The relief valve's outlet can be shut or plugged.",
                     "A hose packed with rust is a plug, and the valve then is none.",
                     "Metal pipe as wide as the valve, downhill, no thread at its end, seen by you. Lift the lever every month "
-                            + "over a bucket and write the litres and the date down.",
+                            + "over a bucket and write down how much came, and the date.",
                     basis);
         }
-    }
-
-    // ---------------------------------------------------------------- growth
-
-    private static void growth(Subject s, Findings f) {
-        if (s.safety().closed()) return;
-        boolean storeOpen = s.rig().store().cover() != Store.Cover.SEALED;
-        double content = storeOpen || s.coilInStore() ? Contents.loop(s.rig()) : Contents.closedPart(s.rig());
-        double grown = ExpansionTank.expansion(content, Water.density(283.15), Water.density(363.15));
-        double room = ExpansionTank.headerVolume(content, grown);
-        f.mind(
-                "expansion.header",
-                say("The header must have %.0f L of room above its cold level.", 1000 * room),
-                say("%.0f L of water grow by %.0f L from 10 to 90 °C (50 to 194 °F).", 1000 * content, 1000 * grown),
-                "Mark the cold level; below it leave enough that boiling does not empty it.",
-                "what the water grows and 5 % of the content at least: common practice");
     }
 }

@@ -13,6 +13,7 @@ final class Pressure {
 
     private final Plant plant;
     private final double open;
+    private double back;
 
     Pressure(Plant plant) {
         this.plant = plant;
@@ -22,7 +23,12 @@ final class Pressure {
     /** At the lowest pickup, Pa. */
     double gauge(double[] x) {
         if (plant.loop() == null) return 0;
-        return plant.sealed() == null ? open : plant.sealed().gauge(x);
+        return plant.sealed() == null ? open + back : plant.sealed().gauge(x);
+    }
+
+    /** What steam that a narrow vent does not pass adds, Pa. */
+    void back(double pressure) {
+        back = pressure;
     }
 
     /** Where the water of pickup i boils now, K. */

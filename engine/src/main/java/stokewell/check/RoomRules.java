@@ -4,7 +4,7 @@ import static stokewell.check.Findings.say;
 
 import stokewell.building.Leakage;
 import stokewell.matter.Air;
-import stokewell.rig.Safety;
+import stokewell.rig.Surroundings;
 
 /** The room: vapours and garages first, then carbon monoxide, combustion air, clearances, who watches. */
 final class RoomRules {
@@ -32,7 +32,7 @@ final class RoomRules {
 
     /** What is asked before anything is sized. */
     static void vapours(Subject s, Findings f) {
-        Safety.Surroundings a = s.around();
+        Surroundings a = s.around();
         String basis = "NFPA 211: no solid-fuel fire in a garage, nor where flammable vapours are; insurers follow it";
         if (a.flammables() == null) {
             f.ask(
@@ -95,7 +95,7 @@ final class RoomRules {
     }
 
     private static void air(Subject s, Findings f) {
-        Safety.Surroundings a = s.around();
+        Surroundings a = s.around();
         String basis = "EN 13384-1 practice: not over " + (int) DEPRESSION + " Pa of suction in the room";
         if (Double.isNaN(a.exhaust())) {
             f.ask(
@@ -138,7 +138,7 @@ final class RoomRules {
     }
 
     private static void clearances(Subject s, Findings f) {
-        Safety.Surroundings a = s.around();
+        Surroundings a = s.around();
         double needed = Boolean.TRUE.equals(a.shielded()) ? SHIELDED : CLEAR;
         clearance(f, "clearance.stove", "clearance", "the stove", a.clearance(), needed);
         clearance(
@@ -176,7 +176,7 @@ final class RoomRules {
     }
 
     private static void watched(Subject s, Findings f) {
-        Safety.Surroundings a = s.around();
+        Surroundings a = s.around();
         Drill dead = s.drill(Fault.PUMP_DEAD);
         if (dead == null || dead.firstBoil() == Double.POSITIVE_INFINITY) return;
         String minutes = Telling.span(dead.firstBoil());
@@ -205,7 +205,7 @@ final class RoomRules {
         if (s.rig().switches().isEmpty()) return;
         String basis =
                 "practice of wiring near water: residual-current breaker, drip loops, one earth bond, local code";
-        Safety.Surroundings a = s.around();
+        Surroundings a = s.around();
         answered(
                 f,
                 a.breaker(),
@@ -257,7 +257,7 @@ final class RoomRules {
 
     /** Whether the room gives the stove its air without being pulled down. */
     private static void stoveAir(Subject s, Findings f) {
-        Safety.Surroundings a = s.around();
+        Surroundings a = s.around();
         double flow = s.greatest("air", 0) / Air.density(293.15, s.air());
         if (!(flow > 0)) return;
         double open = (Double.isNaN(a.airOpening()) ? 0 : 0.6 * a.airOpening()) + leak(s);
@@ -286,7 +286,7 @@ final class RoomRules {
         f.mind(
                 "air.dust",
                 "Where a collector runs there is dust.",
-                "A cloud of fine dust explodes, a layer thicker than a coin smoulders; a millimetre on fins halves their heat.",
+                "A cloud of fine dust explodes, a layer thicker than a coin smoulders; 1 mm on fins halves their heat.",
                 "A filter before the air tubes, cleaned monthly; no sanding with a fire or coals; the collector's pipe earthed.",
                 "practice of wood shops; NFPA 664 in spirit");
     }

@@ -2,6 +2,7 @@ package stokewell.check;
 
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
+import stokewell.rig.Surroundings;
 
 /**
  * How bad a drill is: the one rule for the drill and for the finding that answers it. A drill asks what happens when something
@@ -19,6 +20,9 @@ final class Severity {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
     private static final double NO_DRAFT = 1;
+    /** Heat that a loop which runs backwards may take in a night unsaid, J: 0.5 kWh, common practice. */
+    private static final double NIGHT_LOSS = 1.8e6;
+
     private static final double LITTLE_DRAFT = 3;
 
     private Severity() {}
@@ -45,6 +49,22 @@ final class Severity {
                 if (safety.valveToOpen() == null && !boils) return Level.MIND;
                 // not said: the other drills tell what a stopped loop does; the question stands in the check
                 if (safety.valveToOpen() == null) return boiling(w);
+            }
+            // what may grow in it is no reason against a fire today
+            case VENT_NARROW -> {
+                return needed > fitted ? Level.MEND : boiling(w);
+            }
+            case LEAK -> {
+                if (!boils) return Level.MIND;
+                Surroundings a = safety.surroundings();
+                return a != null && Boolean.FALSE.equals(a.levelWatched()) ? Level.MEND : Level.MIND;
+            }
+            // a chimney fire that leaves the water alone still lights houses
+            case FOULED, CHIMNEY_FIRE -> {
+                return boils ? boiling(w) : Level.MIND;
+            }
+            case REVERSE_FLOW -> {
+                return boils ? boiling(w) : w.drawn > NIGHT_LOSS ? Level.MIND : Level.FINE;
             }
             case VENT_BLOCKED -> {
                 if (pressure == NEVER && !safety.closed()) return mayFreeze(rig) ? Level.STOP : Level.MEND;
@@ -98,13 +118,19 @@ final class Severity {
             case SENSOR_OUT -> new String[] {"control.sensor"};
             case STUCK_ON -> new String[] {"control.on"};
             case STUCK_OFF -> new String[] {"control.stuck"};
+            case STORE_FULL -> new String[] {"store.full"};
             case OVER_FIRE -> new String[] {"fire.lighting"};
             case DOUBLE_LOAD -> new String[] {"fire.double"};
             case LOW_WATER -> new String[] {"boil.dry", "loop.air"};
             case DRY_REFILLED -> new String[] {"boil.dry"};
             case FROZEN_RUN -> new String[] {"frost.run"};
+            case LEAK -> new String[] {"water.level"};
+            case VENT_NARROW -> new String[] {"vent.narrow", "boil.outage", "boil.pump", "loop.air"};
             case VENT_BLOCKED -> new String[] {"relief.second", "vent.frost"};
             case RELIEF_FAILS -> new String[] {"vent.bore", "relief.capacity", "relief.none"};
+            case FOULED -> new String[] {"boil.furred"};
+            case REVERSE_FLOW -> new String[] {"loop.reverse"};
+            case CHIMNEY_FIRE -> new String[] {"chimney.fire"};
             case BACKDRAFT -> new String[] {"chimney.mild", "air.monoxide"};
         };
     }

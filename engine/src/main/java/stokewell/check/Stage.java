@@ -1,10 +1,15 @@
 package stokewell.check;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Function;
 import stokewell.loop.Circuit;
+import stokewell.loop.PickupWater;
+import stokewell.loop.Vent;
+import stokewell.matter.Atmosphere;
+import stokewell.matter.Water;
 import stokewell.network.Compiler;
 import stokewell.network.Driven;
 import stokewell.network.Plant;
@@ -62,6 +67,11 @@ final class Stage {
         return end - start() - 1;
     }
 
+    /** Where water boils in the open here, K. */
+    double boiling() {
+        return Water.saturationTemperature(Atmosphere.pressure(rig.place().altitude()));
+    }
+
     boolean wet() {
         return rig.loop() != null;
     }
@@ -106,8 +116,17 @@ final class Stage {
     private static Simulation stand(Simulation sim, Simulation.Moment moment) {
         sim.watch(null);
         for (Circuit c : sim.plant().circuits()) c.resist(1);
+        press(sim.plant(), 0);
         sim.take(moment, moment.time());
         return sim;
+    }
+
+    /** Raises the boiling point of an open loop's water, in pickups and pipes, K. */
+    static void press(Plant plant, double kelvin) {
+        for (PickupWater p : plant.pickups()) p.raise(kelvin);
+        for (Vent v : plant.vents()) {
+            if (Arrays.stream(plant.store()).noneMatch(n -> n == v.node())) v.raise(kelvin);
+        }
     }
 
     // ---------------------------------------------------------------- what is done to it

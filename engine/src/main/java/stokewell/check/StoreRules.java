@@ -4,8 +4,8 @@ import static stokewell.check.Findings.say;
 
 import stokewell.rig.Contents;
 import stokewell.rig.Layer;
+import stokewell.rig.Metal;
 import stokewell.rig.Room;
-import stokewell.rig.Safety;
 import stokewell.rig.Store;
 
 /** The store as a thing of weight and walls. */
@@ -80,8 +80,8 @@ final class StoreRules {
 
     private static void walls(Subject s, Findings f, Store.Shape.Square q) {
         Store store = s.rig().store();
-        Safety.Metal metal = s.materials().tank();
-        if (metal == Safety.Metal.PLASTIC || metal == Safety.Metal.RUBBER) return;
+        Metal metal = s.materials().tank();
+        if (metal == Metal.PLASTIC || metal == Metal.RUBBER) return;
         double thick = store.wall().thickness();
         if (thick <= 0 || store.wall().density() < 2000) return;
         boolean full = store.cover() == Store.Cover.SEALED;

@@ -4,9 +4,11 @@ import java.util.List;
 import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
 import stokewell.rig.Contents;
+import stokewell.rig.Materials;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
+import stokewell.rig.Surroundings;
 import stokewell.run.Night;
 import stokewell.run.Trace;
 
@@ -28,26 +30,26 @@ record Subject(Rig rig, Night day, List<Drill> drills) {
         return wet() && rig.loop().pump() != null;
     }
 
-    Safety.Surroundings around() {
-        Safety.Surroundings s = rig.safety().surroundings();
+    Surroundings around() {
+        Surroundings s = rig.safety().surroundings();
         double none = Double.NaN;
         return s != null
                 ? s
-                : new Safety.Surroundings(
+                : new Surroundings(
                         null, null, null, none, null, none, none, none, none, none, none, null, null, null, null, null,
                         null, null);
     }
 
-    Safety.Materials materials() {
-        Safety.Materials m = rig.safety().materials();
+    Materials materials() {
+        Materials m = rig.safety().materials();
         return m != null
                 ? m
-                : new Safety.Materials(null, Double.NaN, null, null, Double.NaN, null, null, Double.NaN, Double.NaN);
+                : new Materials(null, Double.NaN, null, null, Double.NaN, null, null, Double.NaN, Double.NaN);
     }
 
     Safety.OpenVent vent() {
         Safety.OpenVent v = rig.safety().vent();
-        return v != null ? v : new Safety.OpenVent(Double.NaN, null, null, Double.NaN);
+        return v != null ? v : new Safety.OpenVent(Double.NaN, null, null, Double.NaN, Double.NaN, null);
     }
 
     /** A drill that was run and can happen, or null. */

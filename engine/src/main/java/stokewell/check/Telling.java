@@ -3,15 +3,12 @@ package stokewell.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import stokewell.loop.Freezing;
 import stokewell.matter.Water;
 import stokewell.rig.Pickup;
-import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
-import stokewell.transfer.Conduction;
 
-/** Makes a drill of what was watched: the loads on vent and relief, how bad it is, and the sentence. */
+/** Makes a drill of what was watched: the loads on vent and relief, how bad it is; {@link Sentence} words it. */
 final class Telling {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
@@ -28,6 +25,7 @@ final class Telling {
     private final double air;
     private final double head;
     private final Drill.Flashed flash;
+    private String said = "";
 
     Telling(Rig rig, Fault fault, Watch w, double start, List<Drill.Guard> guards) {
         this.rig = rig;
@@ -38,6 +36,12 @@ final class Telling {
         air = w.airPressure();
         head = Pressure.head(rig);
         flash = fault == Fault.DRY_REFILLED ? flashed() : null;
+    }
+
+    /** What happened, where the fault itself can say it better. */
+    Telling saying(String what) {
+        said = what;
+        return this;
     }
 
     Drill drill() {
@@ -75,11 +79,12 @@ final class Telling {
                 w.stove,
                 w.storeTop > 0 ? w.storeTop : Double.NaN,
                 w.draft,
+                w.drawn,
                 flash,
                 w.course(),
                 guards,
                 level,
-                sentence(boils, needed, fitted, pressure));
+                new Sentence(rig, fault, w, head, flash, said).of(boils, needed, fitted, pressure));
     }
 
     private static Drill.Hottest hottest(double temperature, String where, double after) {
@@ -109,11 +114,20 @@ final class Telling {
     }
 
     private double fitted() {
+        if (fault == Fault.VENT_NARROW) {
+            double latent = Water.latentHeat(Water.saturationTemperature(air));
+            double open = Vented.ventSteam(rig.loop().header().vent() / 3, head, air) * latent;
+            return open
+                    + (rig.safety().relief() == null
+                            ? 0
+                            : Vented.valve(rig.safety().relief(), air));
+        }
         if (sealed()) return reliefReached() ? Vented.valve(rig.safety().relief(), air) : 0;
         return Vented.fitted(rig, air, head, true);
     }
 
     private double pressure(double needed, boolean boils) {
+        if (!rig.safety().closed() && w.choked > 0) return head + w.choked;
         if (sealed()) {
             // water shut in all round bursts its walls as it warms, long before it boils
             if (!boils && fault == Fault.VENT_BLOCKED) return w.gauge;
@@ -125,49 +139,6 @@ final class Telling {
             return held ? w.gauge : NEVER;
         }
         return head + Vented.ventLoss(rig.loop().header().vent(), w.steamRate, air);
-    }
-
-    // ---------------------------------------------------------------- words
-
-    private String sentence(boolean boils, double needed, double fitted, double pressure) {
-        String what = switch (fault) {
-            case DRY_REFILLED -> flash();
-            case FROZEN_RUN -> frozen();
-            case BACKDRAFT -> backdraft();
-            case FAN_DEAD, STUCK_ON, DOUBLE_LOAD, OVER_FIRE -> boils ? boiling() : stays();
-            default -> boils ? boiling() : stays();
-        };
-        return what + outlet(boils, needed, fitted, pressure) + " " + Advice.of(rig, fault, boils);
-    }
-
-    private String boiling() {
-        String first = "";
-        double least = NEVER;
-        for (int i = 0; i < w.boils.length; i++) {
-            if (w.boils[i] < least) {
-                least = w.boils[i];
-                first = rig.pickups().get(i).name();
-            }
-        }
-        String text = "The " + first + " boils " + span(least) + " later";
-        text += w.waterLost < 0.2
-                ? "."
-                : String.format(
-                        Locale.ROOT,
-                        ", %.1f kg of water goes off as steam, at most %.0f kg/h.",
-                        w.waterLost,
-                        3600 * w.steamRate);
-        if (w.exposed < NEVER) text += " Its metal is bare after " + span(w.exposed) + ".";
-        return text;
-    }
-
-    private String stays() {
-        if (w.boils.length == 0) {
-            return "The stove reaches " + degrees(w.stove) + ".";
-        }
-        double after = w.lasted;
-        return "Nothing boils in the " + span(after) + " that were followed: the hottest water is at "
-                + degrees(w.hottestWater) + ", " + w.hottestWaterWhere + ".";
     }
 
     private Drill.Flashed flashed() {
@@ -193,75 +164,6 @@ final class Telling {
                 ? Math.min(feed, rig.loop().back().bore())
                 : rig.loop().back().bore();
         return 1000 * Math.PI / 4 * bore * bore * Math.sqrt(2 * 9.80665 * drop / 5);
-    }
-
-    private String flash() {
-        double saturation = Water.saturationTemperature(air);
-        String text = String.format(
-                Locale.ROOT,
-                "Dry, the metal reaches %s; water let in then flashes to %.1f kg of steam, %.1f m³, within %s, at most %.0f kg/h",
-                degrees(w.hottestMetal),
-                flash.steam(),
-                flash.steam() / Water.steamDensity(saturation),
-                span(flash.lasts()),
-                3600 * flash.peak());
-        double passes = Vented.fitted(rig, air, head, true) / Water.latentHeat(saturation);
-        if (Double.isNaN(passes) || flash.peak() <= passes) return text + ".";
-        return text
-                + String.format(
-                        Locale.ROOT,
-                        ", where its ways out pass %.0f: it throws scalding water and bursts what is weak.",
-                        3600 * passes);
-    }
-
-    private String frozen() {
-        if (w.freezing == NEVER) {
-            return "Without a fire no water in the loop comes to its freezing point in " + span(w.coldSpell)
-                    + " of this weather (room down to " + degrees(w.roomLowest) + ").";
-        }
-        String cold = "Left cold, the " + w.frozenWhere + " is at its freezing point after " + span(w.freezing)
-                + " and plugged " + span(plug()) + " later.";
-        double least = w.firstBoil();
-        return cold + " A fire then bursts the shut-in coil by the growth of its water"
-                + (least == NEVER ? "." : ", before it boils in " + span(least) + ".");
-    }
-
-    /** From the freezing point to a half-frozen pipe, s. */
-    private double plug() {
-        Pipe pipe = rig.loop().back().where() == Pipe.Where.OUTDOORS
-                ? rig.loop().back()
-                : rig.loop().supply();
-        double outer = pipe.bore() + 2 * pipe.wall();
-        double ua = pipe.insulation() > 0
-                ? pipe.length() * Conduction.pipeLoss(outer / 2, pipe.insulation(), pipe.insulationConductivity(), 9)
-                : pipe.length() * Math.PI * outer * 10;
-        double around = Math.min(-1, Math.min(rig.weather().low(), w.roomLowest) - K);
-        return Freezing.timeToIce(0.5, pipe.volume() * 1000, pipe.length(), ua, around);
-    }
-
-    private String backdraft() {
-        return String.format(
-                Locale.ROOT,
-                "On a still day of 20 °C (68 °F) with a cold chimney over coals the draft is down to %.1f Pa%s",
-                w.draft,
-                w.draft < 1 ? ": smoke and carbon monoxide come into the room." : ".");
-    }
-
-    private String outlet(boolean boils, double needed, double fitted, double pressure) {
-        if (!boils || fault == Fault.DRY_REFILLED || fault == Fault.FROZEN_RUN) return "";
-        if (pressure == NEVER) {
-            return fault == Fault.VALVE_SHUT && rig.safety().valveToOpen() == null
-                    ? " If that valve stands between the coil and its vent, nothing holds the pressure: it bursts within a minute."
-                    : " Nothing holds the pressure: it bursts.";
-        }
-        if (needed > fitted) {
-            return String.format(
-                    Locale.ROOT,
-                    " Vent and relief pass %.0f kW of the %.0f kW that must go.",
-                    fitted / 1000,
-                    needed / 1000);
-        }
-        return "";
     }
 
     /** A temperature as both kinds of reader read it. */

@@ -31,6 +31,19 @@ final class Vented {
         return speed * speed / (2 * Water.steamDensity(Water.saturationTemperature(airPressure)));
     }
 
+    /**
+     * Pressure over the air's at which steam leaves by an open bore, Pa: as {@link #ventLoss} while it is small, beyond half
+     * the air's pressure as choked steam by Napier's rule, whichever is more.
+     */
+    static double back(double bore, double steam, double airPressure) {
+        if (steam <= 0) return 0;
+        double slow = ventLoss(bore, steam, airPressure);
+        if (slow < 0.5 * airPressure) return slow;
+        double area = Math.PI / 4 * bore * bore;
+        double choked = steam / Relief.napier(PIPE, area, 1) - airPressure;
+        return Math.max(0.5 * airPressure, choked);
+    }
+
     /** Heat that a relief valve carries away as steam, W; NaN where neither its tag nor its bore is known. */
     static double valve(Safety.ReliefValve valve, double airPressure) {
         if (!Double.isNaN(valve.rated())) return valve.rated();

@@ -57,6 +57,20 @@ final class Watch {
     double draft = NEVER;
     double gauge;
     double bed;
+    /** Heat that the fire has given the pickups, J. */
+    double energy;
+    /** The same in the hour after {@link #shut}, J. */
+    double energyAfterShut;
+    /** When a hand shut the air, s from the fault; infinite for never. */
+    double shut = NEVER;
+    /** Heat that the pickups have taken out of the water, J. */
+    double drawn;
+    /** Mean of the store at the end, K. */
+    double storeMean = Double.NaN;
+    /** Most steam pressure on an open loop over its head, Pa. */
+    double choked;
+
+    private double power = Double.NaN;
     /** Flow of the loop that its own warmth drives, kg/s: the most while the pump stands. */
     double siphon;
 
@@ -120,6 +134,7 @@ final class Watch {
             if (exposed == NEVER && x[plant.wet()[i]] < BARE) exposed = after;
         }
         heat = Math.max(heat, power);
+        sum(x, power, after, between.end() - between.start());
         for (Plant.Boilable b : plant.waters()) water(x[b.node()], b.name(), after);
         for (PickupWater p : plant.pickups()) water(x[p.water()], "pickup", after);
         for (int i = 0; i < cold.length && freezing == NEVER; i++) {
@@ -139,6 +154,20 @@ final class Watch {
         gauge = Math.max(gauge, pressure.gauge(x));
         note(x, after);
         steam(between, power);
+    }
+
+    private void sum(double[] x, double now, double after, double span) {
+        double part = 0.5 * ((Double.isNaN(power) ? now : power) + now) * span;
+        power = now;
+        energy += part;
+        if (after > shut && after <= shut + 3600) energyAfterShut += part;
+        for (PickupWater p : plant.pickups()) drawn += Math.max(0, -p.heat(x)) * span;
+        storeMean = plant.storeMean(x);
+    }
+
+    /** Heat that fire and plate give the pickups now, W; NaN before the first step. */
+    double power() {
+        return power;
     }
 
     private void note(double[] x, double after) {

@@ -72,10 +72,23 @@ final class WaterFaults {
         });
     }
 
+    /** A third of the vent's bore is left; its steam presses on the water and raises where it boils. */
+    Drill ventNarrow() {
+        return stage.play(sim -> {
+            double bore = rig.loop().header().vent() / 3;
+            Watch with = follow(Stage.stopPump(sim), 8 * HOUR).through(bore).out(false);
+            return told(Fault.VENT_NARROW, with, List.of());
+        });
+    }
+
     Drill ventBlocked() {
         return stage.play(sim -> {
             Watch with = follow(Stage.stopPump(sim), 8 * HOUR).out(false);
             List<Drill.Guard> guards = new ArrayList<>();
+            if (with.firstBoil() < Double.POSITIVE_INFINITY && rig.safety().relief() != null) {
+                double opens = rig.safety().relief().opens();
+                guards.add(Guards.outlet("relief valve", with, Double.POSITIVE_INFINITY, opens));
+            }
             Guards.hands(stage, guards, with, Stage::stopPump);
             return told(Fault.VENT_BLOCKED, with, guards);
         });

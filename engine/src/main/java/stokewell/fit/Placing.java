@@ -78,7 +78,7 @@ public record Placing(List<String> names, List<Spot> spots, List<String> why) {
     }
 
     /** By the words that people write on sensors, in a few languages. */
-    static Spot byName(String name) {
+    public static Spot byName(String name) {
         String n = " "
                 + name.toLowerCase(Locale.ROOT)
                         .replaceAll("[^\\p{L}\\p{N}]+", " ")

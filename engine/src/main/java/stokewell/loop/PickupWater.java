@@ -83,6 +83,7 @@ public final class PickupWater implements Part {
     private int[] pressureRows = {};
     private int[] pressureSlots = {};
     private int[] standingSlots = {};
+    private double raised;
 
     /** On an open loop, or one whose pressure never moves. */
     public PickupWater(Wiring wiring, Places at, Sizes size) {
@@ -119,7 +120,12 @@ public final class PickupWater implements Part {
 
     /** Saturation temperature of the water here at x, K. */
     public double saturation(double[] x) {
-        return sealed == null ? size.saturation : sealed.saturation(x);
+        return sealed == null ? size.saturation + raised : sealed.saturation(x);
+    }
+
+    /** Raises the boiling point of an open loop's water, K: steam that its vent does not pass presses on it. */
+    public void raise(double kelvin) {
+        raised = kelvin;
     }
 
     /** The row of its water. */

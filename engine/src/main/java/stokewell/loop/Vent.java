@@ -15,6 +15,7 @@ public final class Vent implements Part {
     private final int nodeSlot;
     private final int accountSlot;
     private final int meterSlot;
+    private double raised;
 
     /**
      * @param saturation K
@@ -50,9 +51,14 @@ public final class Vent implements Part {
         return saturation;
     }
 
+    /** Raises the boiling point here, K: steam that the loop's vent does not pass presses on the water. */
+    public void raise(double kelvin) {
+        raised = kelvin;
+    }
+
     @Override
     public void flows(double[] x, double[] p) {
-        double q = venting * Steam.ramp(x[node] - saturation);
+        double q = venting * Steam.ramp(x[node] - saturation - raised);
         p[node] -= q;
         p[steamAccount] += q;
         p[steamMeter] += q / latent;
@@ -60,7 +66,7 @@ public final class Vent implements Part {
 
     @Override
     public void slopes(double[] x, double[] v) {
-        double d = venting * Steam.rampSlope(x[node] - saturation);
+        double d = venting * Steam.rampSlope(x[node] - saturation - raised);
         v[nodeSlot] -= d;
         v[accountSlot] += d;
         v[meterSlot] += d / latent;

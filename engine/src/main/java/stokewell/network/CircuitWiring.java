@@ -118,7 +118,7 @@ final class CircuitWiring {
             Pump pump,
             double checkValve,
             Circuit.Bubbles bubbles) {
-        int flow = wiring.algebraic(name + " flow", 0, 0.05);
+        int flow = wiring.algebraic(name + " flow", 0, 0.2);
         List<Integer> ring = new ArrayList<>(cells);
         List<Double> z = new ArrayList<>(heights);
         ring.addAll(storeNodes);

@@ -252,7 +252,8 @@ public final class Compiler {
         double last = list.get(list.size() - 1).elevation();
         double lift = Math.max(0, high - last);
         double lastSaturation = saturationAt(Math.max(0, l.header().level() - last));
-        double half = 0.3
+        double drift = 0.35
+                * Math.sqrt(9.80665 * l.supply().bore())
                 * Math.PI
                 / 4
                 * l.supply().bore()
@@ -260,7 +261,7 @@ public final class Compiler {
                 * Water.steamDensity(lastSaturation)
                 * Water.latentHeat(lastSaturation);
         Circuit.Bubbles bubbles =
-                lift > 0 ? new Circuit.Bubbles(outletCell, lastSaturation, VENTING, half, lift) : null;
+                lift > 0 ? new Circuit.Bubbles(outletCell, riser, lastSaturation, VENTING, drift, lift) : null;
         loop = circuit.close("loop", storeNodes, storeHeights, l.pump(), l.checkValve(), bubbles);
         circuits.add(loop);
         if (!coil) store.passes(loop.flowState(), inlet, draw);

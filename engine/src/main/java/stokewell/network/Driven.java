@@ -34,9 +34,9 @@ public record Driven(
         boolean always,
         SealedLoop relief) {
 
-    /** Whether it has a pump or a fan at all: what circulates by itself has neither. */
+    /** Whether it starts and stops at all: what circulates by itself does not. */
     public boolean moved() {
-        return blown != null || circuit != null && circuit.hasPump();
+        return relief != null || blown != null || circuit != null && circuit.hasPump();
     }
 
     /** Whether it should run at this second of the day. */

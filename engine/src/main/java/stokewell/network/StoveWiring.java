@@ -76,12 +76,12 @@ final class StoveWiring {
             Pickup p = rig.pickups().get(i);
             walls[i] = wiring.node(p.name() + " metal", p.metal() * STEEL, start);
         }
-        raw = wiring.rate("raw wood", 0, 0.05);
-        fuelWater = wiring.rate("water in wood", 0, 0.05);
-        volatiles = wiring.rate("volatiles", 0, 0.05);
-        carbon = wiring.rate("char", 0, 0.05);
-        gasTemperature = wiring.algebraic("firebox gas", start, 100);
-        airFlow = wiring.rate("air to the fire", 1e-3, 0.02);
+        raw = wiring.rate("raw wood", 0, 0.1);
+        fuelWater = wiring.rate("water in wood", 0, 0.1);
+        volatiles = wiring.rate("volatiles", 0, 0.1);
+        carbon = wiring.rate("char", 0, 0.1);
+        gasTemperature = wiring.algebraic("firebox gas", start, 500);
+        airFlow = wiring.rate("air to the fire", 1e-3, 0.05);
     }
 
     void wire(RoomWiring room) {

@@ -177,6 +177,13 @@ public record Rig(
                 safety);
     }
 
+    /** The same rig with its pickups otherwise. */
+    public Rig pickedUp(List<Pickup> other) {
+        return new Rig(
+                name, story, place, weather, room, stove, flue, fuel, habit, other, loop, store, emitters, switches,
+                safety);
+    }
+
     /** The same rig with another loop. */
     public Rig plumbed(Loop other) {
         return new Rig(

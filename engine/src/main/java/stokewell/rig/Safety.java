@@ -1,15 +1,11 @@
 package stokewell.rig;
 
-import static stokewell.rig.Dimension.AREA;
 import static stokewell.rig.Dimension.ENERGY;
 import static stokewell.rig.Dimension.LENGTH;
-import static stokewell.rig.Dimension.NONE;
 import static stokewell.rig.Dimension.POWER;
 import static stokewell.rig.Dimension.PRESSURE;
 import static stokewell.rig.Dimension.TEMPERATURE;
-import static stokewell.rig.Dimension.TIME;
 import static stokewell.rig.Dimension.VOLUME;
-import static stokewell.rig.Dimension.VOLUME_FLOW;
 
 /**
  * What keeps a rig safe, and what stands round it. Every entry may be left out; what is left out is not known, and what is
@@ -70,10 +66,24 @@ public record Safety(
                     high = 0.2,
                     orElse = Entry.ABSENT,
                     says = "Bore of the cold feed from the header, its own pipe with no valve; 0 for none.")
-            double coldFeed) {
+            double coldFeed,
+
+            @Entry(
+                    is = VOLUME,
+                    low = 0,
+                    high = 5,
+                    orElse = Entry.ABSENT,
+                    says = "What the header holds, up to its overflow.")
+            double headerHolds,
+
+            @Entry(
+                    orElse = Entry.ABSENT,
+                    says =
+                            "Does the header's overflow run downhill, as wide as the vent, to where it scalds nobody and cannot freeze?")
+            Boolean overflow) {
 
         public OpenVent {
-            Entries.check(OpenVent.class, "safety.vent", rise, risesAllTheWay, warm, coldFeed);
+            Entries.check(OpenVent.class, "safety.vent", rise, risesAllTheWay, warm, coldFeed, headerHolds, overflow);
         }
     }
 
@@ -151,193 +161,6 @@ public record Safety(
 
         public Discharge {
             Entries.check(Discharge.class, "safety.discharge", opens, power, withoutPower);
-        }
-    }
-
-    /** What things are made of. */
-    public record Materials(
-            @Entry(orElse = Entry.ABSENT, says = "Pipe of the loop: steel, stainless, copper, galvanised or plastic.")
-            Metal pipe,
-
-            @Entry(
-                    is = LENGTH,
-                    low = 0,
-                    high = 100,
-                    orElse = Entry.ABSENT,
-                    says = "From the stove or its flue to the nearest plastic pipe.")
-            double plasticFromStove,
-
-            @Entry(orElse = Entry.ABSENT, says = "The pickups: steel, stainless, copper or galvanised.")
-            Metal pickup,
-
-            @Entry(
-                    orElse = Entry.ABSENT,
-                    says = "The tank: steel, stainless, copper, galvanised, plastic or rubber (lined).")
-            Metal tank,
-
-            @Entry(
-                    is = LENGTH,
-                    low = 0.05,
-                    high = 10,
-                    orElse = Entry.ABSENT,
-                    says = "Between stiffeners of a flat wall.")
-            double stiffeners,
-
-            @Entry(orElse = Entry.ABSENT, says = "Is the water treated against rust?")
-            Boolean inhibitor,
-
-            @Entry(orElse = Entry.ABSENT, says = "Are the joints in the fire soldered?")
-            Boolean soldered,
-
-            @Entry(
-                    is = NONE,
-                    low = 0,
-                    high = 2000,
-                    orElse = Entry.ABSENT,
-                    says = "Hardness of the water, mg of lime in a litre (ppm), by a strip or the waterworks.")
-            double hardness,
-
-            @Entry(is = NONE, low = 3, high = 13, orElse = Entry.ABSENT, says = "pH of the water, by a strip.")
-            double ph) {
-
-        public Materials {
-            Entries.check(
-                    Materials.class,
-                    "safety.materials",
-                    pipe,
-                    plasticFromStove,
-                    pickup,
-                    tank,
-                    stiffeners,
-                    inhibitor,
-                    soldered,
-                    hardness,
-                    ph);
-        }
-    }
-
-    /** A material that meets the water. */
-    public enum Metal {
-        STEEL,
-        STAINLESS,
-        COPPER,
-        GALVANISED,
-        PLASTIC,
-        RUBBER
-    }
-
-    /** What stands round the stove. */
-    public record Surroundings(
-            @Entry(
-                    orElse = Entry.ABSENT,
-                    says = "Are fuel, solvent, spray or other flammable vapours ever in this room?")
-            Boolean flammables,
-
-            @Entry(orElse = Entry.ABSENT, says = "Is it a garage, or open to one?")
-            Boolean garage,
-
-            @Entry(orElse = Entry.ABSENT, says = "Is there a carbon monoxide alarm in this room?")
-            Boolean monoxideAlarm,
-
-            @Entry(
-                    is = LENGTH,
-                    low = 0,
-                    high = 20,
-                    orElse = Entry.ABSENT,
-                    says = "From stove to anything that can burn.")
-            double clearance,
-
-            @Entry(orElse = Entry.ABSENT, says = "Is that wall shielded, with air behind the shield?")
-            Boolean shielded,
-
-            @Entry(
-                    is = LENGTH,
-                    low = 0,
-                    high = 20,
-                    orElse = Entry.ABSENT,
-                    says = "From bare connector to anything that can burn.")
-            double connectorClearance,
-
-            @Entry(is = PRESSURE, low = 100, high = 1e6, orElse = Entry.ABSENT, says = "Load the floor is good for.")
-            double floorGoodFor,
-
-            @Entry(
-                    is = VOLUME_FLOW,
-                    low = 0,
-                    high = 10,
-                    orElse = Entry.ABSENT,
-                    says = "Air that fans or a dust collector throw outdoors.")
-            double exhaust,
-
-            @Entry(
-                    is = AREA,
-                    low = 0,
-                    high = 5,
-                    orElse = Entry.ABSENT,
-                    says = "Opening that always lets outdoor air in.")
-            double airOpening,
-
-            @Entry(is = TIME, low = 0, high = 1e7, orElse = Entry.ABSENT, says = "Longest the fire burns unwatched.")
-            double unwatched,
-
-            @Entry(
-                    is = TIME,
-                    low = 0,
-                    high = 1e8,
-                    orElse = Entry.ABSENT,
-                    says = "Longest the rig stands cold with water in it in frost: nights, or weeks away.")
-            double coldAndFull,
-
-            @Entry(orElse = Entry.ABSENT, says = "Does a loud alarm of its own watch the coil's outlet?")
-            Boolean hotAlarm,
-
-            @Entry(orElse = Entry.ABSENT, says = "Is the pump on a hand switch with no thermostat to start it?")
-            Boolean handSwitch,
-
-            @Entry(
-                    orElse = Entry.ABSENT,
-                    says = "Is a low water level noticed: a probe, a float or a gauge read weekly?")
-            Boolean levelWatched,
-
-            @Entry(orElse = Entry.ABSENT, says = "Is the pump's and fan's supply on a residual-current breaker?")
-            Boolean breaker,
-
-            @Entry(
-                    orElse = Entry.ABSENT,
-                    says =
-                            "Do cables and plugs keep clear of hot pipe and stove, and out from under water that may drip?")
-            Boolean cablesClear,
-
-            @Entry(orElse = Entry.ABSENT, says = "Are pump, pipes and stove bonded to one earth?")
-            Boolean bonded,
-
-            @Entry(
-                    orElse = Entry.ABSENT,
-                    says = "Is there a place outdoors, with a lidded metal pail, for coals and ash?")
-            Boolean coalsOut) {
-
-        public Surroundings {
-            Entries.check(
-                    Surroundings.class,
-                    "safety.surroundings",
-                    flammables,
-                    garage,
-                    monoxideAlarm,
-                    clearance,
-                    shielded,
-                    connectorClearance,
-                    floorGoodFor,
-                    exhaust,
-                    airOpening,
-                    unwatched,
-                    coldAndFull,
-                    hotAlarm,
-                    handSwitch,
-                    levelWatched,
-                    breaker,
-                    cablesClear,
-                    bonded,
-                    coalsOut);
         }
     }
 

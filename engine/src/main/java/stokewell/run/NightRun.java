@@ -120,23 +120,32 @@ public final class NightRun {
         Simulation still = new Simulation(settling, secondOfDay, 2 * ask.tolerance());
         boolean known = hurry.near() != null && hurry.near().fits(settling.network());
         still.place(origin, known ? hurry.near().states() : settling.network().start());
-        Settle.Found found = Settle.run(still, origin, known ? hurry : new Hurry(null, Settle.MOST, hurry.goOn()));
-        Standing standing = Standing.of(still, settling.network());
-        Simulation sim;
-        if (repeats) {
-            sim = new Simulation(Compiler.compile(rig, weather), secondOfDay, ask.tolerance());
-        } else {
-            sim = new Simulation(
-                    Compiler.compile(rig, weather),
-                    weather.start().toLocalTime().toSecondOfDay(),
-                    ask.tolerance());
-        }
-        sim.take(still, repeats ? from : lived);
-        if (!repeats) {
-            sim.run(from);
-            sim.freshBooks();
-        }
+        Settle.Found found = Settle.run(still, origin, known ? hurry : hurry.alone());
+        Standing standing = Standing.of(still, settling.network(), found.ahead());
+        // in a hurry the settled plant goes on where it stands
+        Plant plant = known && mean == weather ? settling : Compiler.compile(rig, weather);
+        Simulation sim = new Simulation(plant, weather.start().toLocalTime().toSecondOfDay(), ask.tolerance());
+        if (repeats) sim.take(still, from);
+        else if (known) live(sim, still, from, hurry, standing);
+        else live(sim, still, from, Hurry.NONE, standing);
         return new Settled(sim, standing, found.days(), found.residual());
+    }
+
+    /** Lives through the days before a night; in a hurry only the last of them. */
+    private static void live(Simulation sim, Simulation still, double from, Hurry hurry, Standing standing) {
+        int day = Math.max(0, LIVED_DAYS - hurry.livedDays());
+        boolean skips = hurry.near() != null && hurry.near().knows(day);
+        if (!skips) day = 0;
+        sim.take(still, from - (LIVED_DAYS - day) * DayClock.DAY);
+        if (skips && day > 0) sim.replace(hurry.near().after(day, standing.states()));
+        sim.watch((step, y) -> {
+            for (int d = 1; d < LIVED_DAYS; d++) standing.note(d, step, from - (LIVED_DAYS - d) * DayClock.DAY);
+        });
+        sim.run(from);
+        sim.watch((step, y) -> {});
+        standing.note(LIVED_DAYS, sim.states());
+        if (skips) standing.follow(hurry.near());
+        sim.freshBooks();
     }
 
     private static Weather meanBefore(Weather weather, double lived) {

@@ -24,8 +24,8 @@ final class Settle {
     private static final double COLDEST = 213;
     private static final double HOTTEST = 420;
 
-    /** What was found. */
-    record Found(int days, double residual) {}
+    /** What was found. @param ahead how days to come follow from one, for the next that settles; null where not looked at */
+    record Found(int days, double residual, Ahead ahead) {}
 
     private Settle() {}
 
@@ -57,17 +57,19 @@ final class Settle {
         double bestResidual = Double.POSITIVE_INFINITY;
         int held = 0;
         int days = 0;
-        Leap leap = new Leap(network);
-        boolean leaps = false;
+        // known already where a rig like it has settled: then the first day is carried on at once
+        Ahead ahead = hurry.near() == null ? null : hurry.near().ahead();
+        int first = ahead == null ? 2 : 1;
         double[] change = new double[n];
         while (days < hurry.mostDays()) {
             if (!hurry.goOn().getAsBoolean()) throw new CancellationException("no one waits for this any more");
             double[] before = sim.states().clone();
-            if (days == 1) sim.watch((step, y) -> leap.see(step.end(), y, step.end() - step.start()));
+            Leap leap = days == 1 && first == 2 ? new Leap(network) : null;
+            if (leap != null) sim.watch((step, y) -> leap.see(step.end(), y, step.end() - step.start()));
             sim.run(from + DayClock.DAY);
-            if (days == 1) {
+            if (leap != null) {
                 sim.watch((step, y) -> {});
-                leaps = leap.ready();
+                ahead = leap.ahead();
             }
             sim.rewind(from);
             days++;
@@ -82,13 +84,13 @@ final class Settle {
                 bestResidual = residual;
                 best = after;
             }
-            if (residual < SETTLED) return new Found(days, residual);
-            if (leaps) {
+            if (residual < SETTLED) return new Found(days, residual, ahead);
+            if (ahead != null) {
                 for (int k = 0; k < heat; k++) change[node[k]] = f[k];
-                leap.carry(change);
+                ahead.carry(change);
                 for (int k = 0; k < heat; k++) f[k] = change[node[k]];
             }
-            if (days > 2) {
+            if (days > first) {
                 int slot = held % DEPTH;
                 for (int k = 0; k < heat; k++) {
                     dx[slot][k] = x[k] - lastX[k];
@@ -98,7 +100,7 @@ final class Settle {
             }
             System.arraycopy(x, 0, lastX, 0, heat);
             System.arraycopy(f, 0, lastF, 0, heat);
-            if (days < 2) continue;
+            if (days < first) continue;
             double[] gamma = leastSquares(df, f, Math.min(held, DEPTH));
             double[] next = after.clone();
             for (int k = 0; k < heat; k++) {
@@ -112,8 +114,10 @@ final class Settle {
             }
             sim.replace(next);
         }
-        sim.replace(best);
-        return new Found(days, bestResidual);
+        // in a hurry nobody sees whether the last step was good: it is taken where it was well aimed from the first day
+        // on
+        if (first == 2 && best != null) sim.replace(best);
+        return new Found(days, bestResidual, ahead);
     }
 
     /** Normal equations with a little ridge: the columns are few and the answer only a guess. */

@@ -7,6 +7,8 @@ import stokewell.loop.ExpansionTank;
 import stokewell.loop.PipeSize;
 import stokewell.matter.Water;
 import stokewell.rig.Emitter;
+import stokewell.rig.Materials;
+import stokewell.rig.Metal;
 import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
@@ -79,8 +81,8 @@ public record Parts(
         return all;
     }
 
-    private static List<Run> runs(List<Pipe> all, Safety.Materials materials) {
-        Safety.Metal metal = materials == null ? null : materials.pipe();
+    private static List<Run> runs(List<Pipe> all, Materials materials) {
+        Metal metal = materials == null ? null : materials.pipe();
         List<Run> runs = new ArrayList<>();
         for (Pipe p : all) {
             int at = 0;
@@ -94,7 +96,7 @@ public record Parts(
         return runs;
     }
 
-    private static PipeSize.Material material(Safety.Metal metal) {
+    private static PipeSize.Material material(Metal metal) {
         if (metal == null) return PipeSize.Material.STEEL;
         return switch (metal) {
             case STEEL -> PipeSize.Material.STEEL;

@@ -3,6 +3,9 @@ package stokewell.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import stokewell.rig.Layer;
+import stokewell.rig.Materials;
+import stokewell.rig.Metal;
+import stokewell.rig.Rig;
 import stokewell.rig.Store;
 
 /**
@@ -27,6 +30,13 @@ public final class Plates {
     /** Whether it can be cut from plate. */
     public static boolean metal(Store store) {
         return store.wall().thickness() > 0 && store.wall().density() >= METAL;
+    }
+
+    /** Whether the tank of a rig is cut from plate: its wall is metal, and nobody has said that it is plastic or a lined frame. */
+    public static boolean metal(Rig rig) {
+        Materials m = rig.safety().materials();
+        Metal tank = m == null ? null : m.tank();
+        return tank != Metal.PLASTIC && tank != Metal.RUBBER && metal(rig.store());
     }
 
     /** Inside height of the tank, m: closed ones are full, others keep dry wall above the water. */

@@ -37,7 +37,7 @@ public record Stiffening(
     /** Of the walls of a box of metal; none for another tank. */
     public static List<Stiffening> of(Rig rig) {
         Store store = rig.store();
-        if (store == null || !Plates.metal(store) || !(store.shape() instanceof Store.Shape.Square s)) return List.of();
+        if (store == null || !Plates.metal(rig) || !(store.shape() instanceof Store.Shape.Square s)) return List.of();
         double over = over(rig);
         List<Stiffening> list = new ArrayList<>();
         double longer = Math.max(s.width(), s.length());

@@ -39,7 +39,8 @@ public record Weights(String part, double water, double empty) {
                 rig.stove().mass() + rig.stove().brick()));
         for (Pickup p : rig.pickups()) list.add(new Weights(p.name(), p.volume(), p.metal()));
         if (rig.loop() != null) loop(list, rig.loop());
-        if (rig.store() != null) store(list, rig.store());
+        if (rig.store() != null)
+            store(list, rig.store(), Plates.metal(rig) || rig.store().wall().density() < 2000);
         for (Emitter e : rig.emitters()) emitter(list, e);
         return List.copyOf(list);
     }
@@ -69,8 +70,9 @@ public record Weights(String part, double water, double empty) {
         return Math.PI / 4 * bore * bore;
     }
 
-    private static void store(List<Weights> list, Store store) {
-        list.add(new Weights("tank", Plates.volume(store.shape()), Plates.mass(store)));
+    /** @param cut whether the wall in the rig file is what the tank is made of */
+    private static void store(List<Weights> list, Store store, boolean cut) {
+        list.add(new Weights("tank", Plates.volume(store.shape()), cut ? Plates.mass(store) : Double.NaN));
         double wrap = 0;
         for (Wrap w : Wrap.of(store)) {
             Layer l = w.layer();

@@ -5,8 +5,9 @@ package stokewell.solve;
  *
  * <p>A Rosenbrock method needs no iteration: one Jacobian and one factorisation a step, so a step either meets its error
  * or is redone shorter; there is no Newton process to fail. It restarts at a switch for nothing, which a multistep
- * method does not. Step lengths follow the predictive controller of Gustafsson, ACM TOMS 20 (1994) 496, as in the code
- * RODAS (Hairer and Wanner 1996, IV.7-10).
+ * method does not. Step lengths follow the predictive controller of Gustafsson, ACM TOMS 20 (1994) 496: the error's trend
+ * is carried on, so that steps lengthen in time while a transient dies away. The code RODAS (Hairer and Wanner 1996,
+ * IV.7-10) takes the shorter of that and the plain one.
  *
  * <p>Switches: a switching function that goes from negative to zero or more ends the step there, within
  * {@value Crossing#NEAR} of zero and never below it. The caller then changes what the switch changes, makes that function
@@ -16,8 +17,12 @@ package stokewell.solve;
  */
 public final class Integrator {
 
-    private static final double SAFETY = 0.9;
+    private static final double SAFETY = 0.85;
     private static final double SHRINK = 5;
+    /** A step is redone only above this weighted error: the aim is half of it, and a step a little over is cheaper kept. */
+    private static final double GOOD = 1.5;
+    /** How much longer than by the last error alone a step may be where errors are falling. */
+    private static final double FALLING = 1 / 0.7;
 
     private final Stepping stepping;
     private final Step step;
@@ -109,7 +114,7 @@ public final class Integrator {
         while (true) {
             double h = fit(wish, left);
             double error = step.attempt(h, h == left ? tStop : t + h);
-            if (!(error <= 1)) {
+            if (!(error <= GOOD)) {
                 wish = shorter(h, error, first);
                 if (h <= 16 * Math.ulp(t)) throw failure(t, h, error);
                 rejected++;
@@ -121,7 +126,7 @@ public final class Integrator {
             if (x < 1 && stepping.cut() == Stepping.Cut.REPEAT && x * h > 16 * Math.ulp(t)) {
                 double cut = x * h;
                 error = step.attempt(cut, t + cut);
-                if (!(error <= 1)) {
+                if (!(error <= GOOD)) {
                     wish = shorter(cut, error, first);
                     rejected++;
                     repeated = true;
@@ -173,7 +178,7 @@ public final class Integrator {
         if (stub && divide * stepping.growth() <= 1) return Math.max(planned, h / divide);
         if (!fresh) {
             double predicted = lastLength / h * root(error * error / lastError) / SAFETY;
-            divide = Math.max(divide, Math.min(SHRINK, predicted));
+            divide = Math.max(1 / stepping.growth(), Math.min(SHRINK, Math.max(predicted, divide / FALLING)));
         }
         lastLength = h;
         lastError = Math.max(0.01, error);

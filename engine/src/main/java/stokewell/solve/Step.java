@@ -135,7 +135,7 @@ final class Step implements Interpolant {
      *
      * @param h   its length, s
      * @param end where it ends, s: t + h but for rounding
-     * @return the weighted error, good up to 1; infinite or not a number where the step cannot be taken
+     * @return the weighted error, 1 at the tolerance; infinite or not a number where the step cannot be taken
      */
     double attempt(double h, double end) {
         this.h = h;

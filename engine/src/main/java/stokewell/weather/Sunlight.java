@@ -37,13 +37,14 @@ public final class Sunlight {
         clearSky = new double[steps];
         extraterrestrial = new double[steps];
         cosIncidence = new double[surfaces.size()][steps];
+        var track = new SunTrack(first, steps * step, site);
         for (int i = 0; i < steps; i++) {
             LocalDateTime middle = first.plusSeconds(Math.round(i * step));
             day[i] = middle.toLocalDate().toEpochDay();
             extraterrestrial[i] = Irradiance.extraterrestrial(middle.getDayOfYear());
             for (int k = 0; k < POSITIONS_PER_STEP; k++) {
                 double share = (k + 0.5) / POSITIONS_PER_STEP - 0.5;
-                add(i, SunPosition.at(middle.plusSeconds(Math.round(share * step)), site));
+                add(i, track.at((i + share) * step));
             }
         }
     }

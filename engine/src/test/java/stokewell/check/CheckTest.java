@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import stokewell.rig.Flue;
 import stokewell.rig.Fuel;
 import stokewell.rig.Layer;
+import stokewell.rig.Metal;
 import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
@@ -278,8 +279,8 @@ class CheckTest {
                 .contains("kg");
         answer(Sound.material(Sound.pumped(), "hardness", Double.NaN), "water.hardness", Level.MIND);
         answer(Sound.material(Sound.pumped(), "ph", 7.4), "water.acid", Level.MEND);
-        Rig copper = Sound.material(Sound.material(Sound.pumped(), "pipe", Safety.Metal.COPPER), "ph", 7.6);
-        copper = Sound.material(Sound.material(copper, "pickup", Safety.Metal.COPPER), "tank", Safety.Metal.STAINLESS);
+        Rig copper = Sound.material(Sound.material(Sound.pumped(), "pipe", Metal.COPPER), "ph", 7.6);
+        copper = Sound.material(Sound.material(copper, "pickup", Metal.COPPER), "tank", Metal.STAINLESS);
         assertThat(Sound.answered(copper).of("water.acid")).isNull();
     }
 
@@ -338,7 +339,7 @@ class CheckTest {
         assertThat(c.of("relief.second").why()).contains("harmless only while");
         assertThat(c.of("care.gauges").what()).contains("both be wrong");
         assertThat(c.of("chimney.sweep").remedy()).contains("only if the stove's maker says so");
-        assertThat(Sound.answered(Sound.material(Sound.pumped(), "tank", Safety.Metal.PLASTIC))
+        assertThat(Sound.answered(Sound.material(Sound.pumped(), "tank", Metal.PLASTIC))
                         .of("plastic.tank")
                         .why())
                 .contains("266");
@@ -415,15 +416,14 @@ class CheckTest {
     @Test
     void zinc() {
         // the pumped rig's water is at 70 to 80 C, the thermosiphon's below 45
-        answer(Sound.material(Sound.pumped(), "tank", Safety.Metal.GALVANISED), "zinc.hot", Level.MEND);
-        assertThat(Sound.answered(Sound.material(Sound.thermosiphon(), "tank", Safety.Metal.GALVANISED))
+        answer(Sound.material(Sound.pumped(), "tank", Metal.GALVANISED), "zinc.hot", Level.MEND);
+        assertThat(Sound.answered(Sound.material(Sound.thermosiphon(), "tank", Metal.GALVANISED))
                         .of("zinc.hot"))
                 .isNull();
-        answer(Sound.material(Sound.pumped(), "pickup", Safety.Metal.GALVANISED), "zinc.fire", Level.STOP);
-        Rig both = Sound.material(
-                Sound.material(Sound.pumped(), "tank", Safety.Metal.GALVANISED), "pipe", Safety.Metal.COPPER);
+        answer(Sound.material(Sound.pumped(), "pickup", Metal.GALVANISED), "zinc.fire", Level.STOP);
+        Rig both = Sound.material(Sound.material(Sound.pumped(), "tank", Metal.GALVANISED), "pipe", Metal.COPPER);
         answer(both, "zinc.copper", Level.MEND);
-        answer(Sound.material(Sound.pumped(), "pipe", Safety.Metal.COPPER), "metal.mixed", Level.MIND);
+        answer(Sound.material(Sound.pumped(), "pipe", Metal.COPPER), "metal.mixed", Level.MIND);
         Rig coil = Sound.store(both, "coil", new Store.Coil(20, 0.02, 0.1, 0.9));
         Rig brine = Sound.loop(coil, "glycol", 0.4);
         finds(Sound.answered(brine), Sound.answered(coil), "zinc.glycol", Level.MEND);
@@ -432,15 +432,15 @@ class CheckTest {
     @Test
     void aPlasticTankIsNotAHotStore() {
         // the store's top comes to 49 C on the normal day
-        answer(Sound.material(Sound.pumped(), "tank", Safety.Metal.PLASTIC), "plastic.tank", Level.MEND);
-        assertThat(Sound.answered(Sound.material(Sound.thermosiphon(), "tank", Safety.Metal.PLASTIC))
+        answer(Sound.material(Sound.pumped(), "tank", Metal.PLASTIC), "plastic.tank", Level.MEND);
+        assertThat(Sound.answered(Sound.material(Sound.thermosiphon(), "tank", Metal.PLASTIC))
                         .of("plastic.tank"))
                 .isNull();
     }
 
     @Test
     void plasticPipeThatBoils() {
-        answer(Sound.material(Sound.pumped(), "pipe", Safety.Metal.PLASTIC), "plastic.hot", Level.MEND);
+        answer(Sound.material(Sound.pumped(), "pipe", Metal.PLASTIC), "plastic.hot", Level.MEND);
     }
 
     @Test

@@ -13,6 +13,7 @@ import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Safety;
+import stokewell.rig.Stove;
 import stokewell.rig.Switch;
 
 class DrillsTest {
@@ -23,9 +24,15 @@ class DrillsTest {
         return Sound.run(rig, EnumSet.of(fault)).of(fault);
     }
 
+    /** The air stands wide open while a fire is lit; where it always does, the heat at the start is the heat that follows. */
+    private static Rig wideOpen() {
+        Rig rig = Sound.pumped();
+        return Sound.with(rig, "stove", Sound.with(rig.stove(), "air", new Stove.Air.Hand(1, 0.05)));
+    }
+
     @Test
     void aStoppedPickupBoilsWhenAnEnergyBalanceSaysSo() {
-        Drills.Outcome o = Sound.outcome(Sound.pumped());
+        Drills.Outcome o = Sound.run(wideOpen(), EnumSet.of(Fault.POWER_OUT));
         Drill d = o.of(Fault.POWER_OUT);
         var trace = o.day().trace();
         int i = (int) Math.round((d.start() - trace.time(0)) / trace.step());
@@ -40,10 +47,10 @@ class DrillsTest {
 
     @Test
     void theWorstMomentIsWorseThanTheMorning() {
-        Drills.Outcome o = Sound.outcome(Sound.pumped());
+        Drills.Outcome o = Sound.run(wideOpen(), EnumSet.of(Fault.POWER_OUT));
         double least = o.day().minutesToBoil().get(0).minutes() * 60;
         // the sum holds the fire's heat as it stands; in the drill it burns down, and the riser takes some
-        assertThat(o.of(Fault.POWER_OUT).firstBoil()).isLessThan(2 * least);
+        assertThat(o.of(Fault.POWER_OUT).firstBoil()).isLessThan(1.4 * least);
     }
 
     @Test

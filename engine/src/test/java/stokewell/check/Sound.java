@@ -11,9 +11,12 @@ import java.util.Map;
 import java.util.Set;
 import stokewell.network.Compiler;
 import stokewell.network.Plant;
+import stokewell.rig.Materials;
+import stokewell.rig.Metal;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Safety;
+import stokewell.rig.Surroundings;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
 import stokewell.weather.DayRange;
@@ -30,22 +33,13 @@ final class Sound {
     static Safety safety() {
         return new Safety(
                 false,
-                new Safety.OpenVent(0.6, true, true, 0.022),
+                new Safety.OpenVent(0.6, true, true, 0.022, 0.06, true),
                 new Safety.ReliefValve(150000, 40000, 0.015, true, true),
                 null,
                 null,
                 null,
-                new Safety.Materials(
-                        Safety.Metal.STEEL,
-                        5,
-                        Safety.Metal.STEEL,
-                        Safety.Metal.STEEL,
-                        Double.NaN,
-                        true,
-                        false,
-                        40,
-                        9.5),
-                new Safety.Surroundings(
+                new Materials(Metal.STEEL, 5, Metal.STEEL, Metal.STEEL, Double.NaN, true, false, 40, 9.5),
+                new Surroundings(
                         false, false, true, 1.2, false, 0.6, 30000, 0, 0.01, 60, 12 * 3600, true, false, true, true,
                         true, true, true),
                 null);

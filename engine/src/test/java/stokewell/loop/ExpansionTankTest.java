@@ -26,6 +26,24 @@ class ExpansionTankTest {
         assertThat(v * 1000).isCloseTo(litres, within(0.1));
     }
 
+    /**
+     * A boiler maker's manual after BS 7074 and BS 5449 (read): a vessel of 0.063 of the system's volume at 0.7 bar of filling
+     * and a valve of 3 bar. It counts no reserve.
+     */
+    @Test
+    void theVesselOfAMakersManualByTheBritishStandards() {
+        double grown = ExpansionTank.expansion(1, 999.7015, 965.3187);
+        double v = ExpansionTank.vesselVolume(grown, 0, 101325 + 0.7e5, 101325 + 3e5);
+        assertThat(v).isCloseTo(0.063, withinPercentage(2));
+    }
+
+    /** A maker of solid-fuel boilers (read) asks an open vessel of 7 % of the water: more than the 5 % of common practice. */
+    @Test
+    void aMakersOpenVesselIsLargerThanTheLeast() {
+        double grown = ExpansionTank.expansion(1, 999.7015, 965.3187);
+        assertThat(ExpansionTank.headerVolume(1, grown)).isBetween(0.05, 0.07);
+    }
+
     /** IAPWS-IF97 densities: 10 to 90 °C grows 3.562 %; 1800 L grow about 65 L and want a header of 90 L. */
     @Test
     void waterGrowsAndTheHeaderHoldsIt() {

@@ -47,6 +47,23 @@ class ReliefTest {
         assertThat(Relief.steamRate(1000, 2199.5e3) * 3600).isCloseTo(1.637, within(0.001));
     }
 
+    /**
+     * A maker of water heaters (read): under a valve of 0.6, 0.7 or 1 MPa it may be run at 0.48, 0.56 or 0.8 MPa, for the valve
+     * must have room to shut again.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.6, 0.48", "0.7, 0.56", "1.0, 0.8"})
+    void aValveHasRoomToShutAFifthUnderItsPressure(double opens, double runs) {
+        assertThat(opens * (1 - SealedLoop.BLOWDOWN)).isCloseTo(runs, within(1e-9));
+    }
+
+    /** A maker of a 20 kW solid-fuel boiler (read) asks pipes of 25 mm to an open vessel: no narrower than the rule. */
+    @Test
+    void aMakersVentPipeIsNoNarrowerThanTheRule() {
+        assertThat(Relief.ventBore(20e3)).isLessThanOrEqualTo(0.025);
+        assertThat(Relief.coldFeedBore(20e3)).isLessThanOrEqualTo(0.025);
+    }
+
     /** DIN 4751-1 / EN 12828, from memory and not verified. */
     @ParameterizedTest
     @CsvSource({"20e3, 21.3, 19.2", "50e3, 24.9, 21.6", "2e3, 19, 19"})

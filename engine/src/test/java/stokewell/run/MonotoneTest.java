@@ -6,7 +6,8 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import stokewell.rig.Fuel;
@@ -25,8 +26,15 @@ import stokewell.rig.Stove;
 class MonotoneTest {
 
     private static final int RIGS = 30;
-    /** What two settled nights may differ by without meaning it, K: settling stops at 4 mK a day, slow ground and all. */
-    private static final double SLACK = 0.1;
+    /** No more than the step control leaves of a mean, K: ten times less than a tolerance asks of any one moment. */
+    private static final double ROUNDING = 0.005;
+    /**
+     * Measured: one rig of the thirty, between brick walls, comes out 0.25 K colder at 7:30 and warmer over the day. The masses of
+     * the thicker wall are lumped anew, to 4 % of its day's swing (NodesTest), which is the likely cause.
+     */
+    private static final double LUMPED = 0.3;
+    /** Measured: 0.042 K. Drier wood burns faster: its heat comes earlier and less of it is left by the morning. */
+    private static final double SOONER = 0.06;
 
     private static Night night(Rig rig) {
         LocalDateTime from = LocalDateTime.of(2023, 1, 16, 8, 0);
@@ -35,24 +43,31 @@ class MonotoneTest {
         return NightRun.run(rig, RandomRunsTest.weather(rig), ask);
     }
 
-    private static double morning(Rig rig) {
-        return night(rig).morning().room();
+    private static double morning(Night night) {
+        return night.morning().room();
     }
 
-    private static double day(Rig rig) {
-        float[] room = night(rig).trace().column("room");
+    private static double day(Night night) {
+        float[] room = night.trace().column("room");
         double sum = 0;
         for (float v : room) sum += v;
         return sum / room.length;
     }
 
-    private static void neverColder(String what, ToDoubleFunction<Rig> room, UnaryOperator<Rig> change) {
+    /** The same thirty nights stand before every change. */
+    private static final Map<Integer, Night> BEFORE = new ConcurrentHashMap<>();
+
+    /** @param slack by which a morning may be colder, K; the day's mean may not be at all */
+    private static void neverColder(String what, double slack, UnaryOperator<Rig> change) {
         List<String> colder = new ArrayList<>();
         for (int seed = 0; seed < RIGS; seed++) {
             Rig rig = winter(RandomRigs.byClock(seed));
-            double before = room.applyAsDouble(rig);
-            double after = room.applyAsDouble(change.apply(rig));
-            if (!(after >= before - SLACK)) colder.add(String.format("%s: %.2f K", rig.name(), after - before));
+            Night before = BEFORE.computeIfAbsent(seed, k -> night(rig));
+            Night after = night(change.apply(rig));
+            double morning = morning(after) - morning(before);
+            double day = day(after) - day(before);
+            if (!(morning >= -slack)) colder.add(String.format("morning of %s: %.3f K", rig.name(), morning));
+            if (!(day >= -ROUNDING)) colder.add(String.format("day of %s: %.3f K", rig.name(), day));
         }
         assertThat(colder).as(what).isEmpty();
     }
@@ -83,13 +98,9 @@ class MonotoneTest {
         return RandomRigs.with(cold, aired, rig.fuel(), rig.habit());
     }
 
-    /**
-     * The day's mean, not the morning: the masses of the thicker wall are lumped anew, to a tenth of its admittance, and a
-     * room between brick walls then swings a few tenths of a kelvin more or less about the warmer mean.
-     */
     @Test
     void moreInsulationNeverMakesAColderDay() {
-        neverColder("half as much again of every insulating layer", MonotoneTest::day, rig -> {
+        neverColder("half as much again of every insulating layer", LUMPED, rig -> {
             Room r = rig.room();
             return RandomRigs.with(
                     rig,
@@ -121,7 +132,7 @@ class MonotoneTest {
 
     @Test
     void moreWoodNeverMakesAColderMorning() {
-        neverColder("a third more wood in every load", MonotoneTest::morning, rig -> {
+        neverColder("a third more wood in every load", ROUNDING, rig -> {
             List<Habit.Load> loads = ((Habit.Clock) rig.habit())
                     .loads().stream()
                             .map(l -> new Habit.Load(l.at(), 1.33 * l.mass()))
@@ -132,7 +143,7 @@ class MonotoneTest {
 
     @Test
     void fewerLeaksNeverMakeAColderMorning() {
-        neverColder("half the leaks", MonotoneTest::morning, rig -> {
+        neverColder("half the leaks", ROUNDING, rig -> {
             Room r = rig.room();
             return RandomRigs.with(
                     rig,
@@ -154,19 +165,16 @@ class MonotoneTest {
 
     @Test
     void warmerWeatherNeverMakesAColderMorning() {
-        neverColder("three kelvins warmer outdoors", MonotoneTest::morning, rig -> {
+        neverColder("three kelvins warmer outdoors", ROUNDING, rig -> {
             Outdoors o = rig.weather();
             return rig.withWeather(new Outdoors("", o.low() + 3, o.high() + 3, o.wind(), o.sun(), o.dayOfYear()));
         });
     }
 
-    /**
-     * The same wood with less water in it: as many splits, each lighter. The day's mean, not the morning: drier wood burns
-     * faster, so that its heat comes earlier and less of it is left by the morning.
-     */
+    /** The same wood with less water in it: as many splits, each lighter. */
     @Test
     void drierWoodNeverMakesAColderDay() {
-        neverColder("wood at half its moisture, the same dry wood", MonotoneTest::day, rig -> {
+        neverColder("wood at half its moisture, the same dry wood", SOONER, rig -> {
             Fuel f = rig.fuel();
             double wet = f.wetBasis();
             double dry = 0.5 * wet;

@@ -91,7 +91,9 @@ class SoundRigTest {
         Night foam = night(RandomRigs.with(r, r.loop(), store(Rigs.xps(0.05), Store.Cover.SEALED, 0.1)));
         Night bare = night(RandomRigs.with(r, r.loop(), store(Rigs.xps(0), Store.Cover.SEALED, 0.1)));
         double ratio = bare.ledger().meter("store to floor") / foam.ledger().meter("store to floor");
-        assertThat(ratio).isBetween(2.5, 12.0);
+        // the foam's 0.05/0.034 = 1.5 m2.K/W before the 4 to 7 W/m2.K that a plate of 0.8 m passes into slab, soil and
+        // sideways: 1 + 1.5 U = 7 to 11 times; the bare store is cooler for it, which takes up to a fifth off
+        assertThat(ratio).isBetween(5.6, 11.5);
     }
 
     @Test
@@ -102,12 +104,26 @@ class SoundRigTest {
         Night with = night(wet);
         Night alone = night(wet.withoutWater());
         assertThat(with.wood()).isEqualTo(alone.wood());
-        assertThat(with.morning().room() - alone.morning().room()).isBetween(2.0, 12.0);
+        double lift = with.morning().room() - alone.morning().room();
+        assertThat(lift).isBetween(4.0, 9.0);
+        // the envelope: what the store gives from 17:30 to 7:30, by its own fall, over what the room loses for a kelvin
+        float[] store = with.trace().column("store mean");
+        double given = 0.804 * 1.14 * 3.6e6 * (store[114] - with.morning().storeMean());
+        double kelvinSeconds = 0;
+        float[] room = alone.trace().column("room");
+        float[] out = alone.trace().column("outdoors");
+        for (int i = 0; i < room.length; i++) kelvinSeconds += 300 * (room[i] - out[i]);
+        double lost = 0;
+        for (String a : new String[] {"walls", "roofs", "floor", "glass", "shut doors", "air"})
+            lost += alone.ledger().account(a);
+        double mean = given / (14 * 3600) / (lost / kelvinSeconds);
+        // walls and slab take and give too, and the day before was warmer: good to a factor of two
+        assertThat(lift).isBetween(0.5 * mean, 2 * mean);
     }
 
     @Test
     void aModestCoilTakesATenthToAThirdOfTheFire() {
-        assertThat(night(pumped()).waterShare()).isBetween(0.08, 0.33);
+        assertThat(night(pumped()).waterShare()).isBetween(0.1, 0.33);
     }
 
     @Test
@@ -136,7 +152,9 @@ class SoundRigTest {
         Loop valved = new Loop(l.supply(), l.back(), null, 2000, 0, l.header());
         Night free = night(r);
         Night stopped = night(RandomRigs.with(r, valved, r.store()));
-        assertThat(stopped.boilingMinutes()).isGreaterThan(free.boilingMinutes() + 30);
+        // it burns from eight till six: once warm, the still jacket boils most of that time
+        assertThat(free.boilingMinutes()).isZero();
+        assertThat(stopped.boilingMinutes()).isGreaterThan(240);
         float[] flow = stopped.trace().column("loop flow");
         float[] water = stopped.trace().column("water jacket");
         for (int i = 0; i < flow.length; i++) {
@@ -175,7 +193,9 @@ class SoundRigTest {
                 List.of(new Switch("pump", null, null, null, null, new Switch.Hours(8 * 3600, 20 * 3600))));
         double lost = coolingRate(night(base));
         double held = coolingRate(night(RandomRigs.with(base, valved, base.store())));
-        assertThat(lost).isGreaterThan(1.2 * held);
+        // walls alone lose what is held; the pipe of 40 mm runs it through a bare coil and bare pipe of its own 2 m2
+        // and more
+        assertThat(lost).isGreaterThan(1.8 * held);
     }
 
     /** Share of the store's warmth over the room that is lost from eleven at night to half past six. */
@@ -194,7 +214,8 @@ class SoundRigTest {
         double lost = open.ledger().meter("store to room") + open.ledger().account("evaporation");
         double warmShut = mean(sealed) - (K + 10);
         double warmOpen = mean(open) - (K + 10);
-        assertThat(lost / warmOpen).isGreaterThan(2 * shut / warmShut);
+        // 0.5 m2 of water at 50 to 60 C give off 0.5 to 0.9 kW by evaporation alone, the wrapped tank some 100 W
+        assertThat(lost / warmOpen).isGreaterThan(5 * shut / warmShut);
     }
 
     private static double mean(Night n) {

@@ -1,5 +1,6 @@
 package stokewell.sheet;
 
+import static java.lang.Double.NaN;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
@@ -9,7 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stokewell.rig.Layer;
+import stokewell.rig.Materials;
+import stokewell.rig.Metal;
+import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
+import stokewell.rig.Safety;
 import stokewell.rig.Store;
 
 /** Plates of tanks against sums done by hand. */
@@ -118,5 +123,23 @@ class PlatesTest {
                 s.returnPort(),
                 null);
         assertThat(Plates.of(plastic)).isEmpty();
+    }
+
+    /** A steel wall in the file is a default; what the tank is said to be made of goes before it. */
+    @Test
+    void aTankThatIsSaidToBePlasticOrLinedIsNotCutFromSteel() {
+        Rig steel = Rigs.hall();
+        assertThat(Plates.metal(steel)).isTrue();
+        assertThat(Stiffening.of(steel)).isNotEmpty();
+        for (Metal soft : new Metal[] {Metal.PLASTIC, Metal.RUBBER}) {
+            Materials m = new Materials(null, NaN, null, soft, NaN, null, null, NaN, NaN);
+            Rig said = steel.secured(new Safety(null, null, null, null, null, null, m, null, null));
+            assertThat(Plates.metal(said)).isFalse();
+            assertThat(Stiffening.of(said)).isEmpty();
+            assertThat(Weights.of(said)).anySatisfy(w -> {
+                assertThat(w.part()).isEqualTo("tank");
+                assertThat(w.empty()).isNaN();
+            });
+        }
     }
 }

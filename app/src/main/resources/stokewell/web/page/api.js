@@ -41,12 +41,17 @@ export const rig = name => ask("GET", `/api/rigs/${id(name)}?` + units());
 export const edit = (name, version, edits) => ask("POST", `/api/rigs/${id(name)}/edits?` + units(), { version, units: unitsInUse(), edits });
 export const put = (name, version, text) => ask("PUT", `/api/rigs/${id(name)}?` + units(), { version, text });
 export const versions = name => ask("GET", `/api/rigs/${id(name)}/versions`);
+export const version = (name, number) => ask("GET", `/api/rigs/${id(name)}/versions/${number}`);
 export const restore = (name, number, version) => ask("POST", `/api/rigs/${id(name)}/versions/${number}/restore?` + units(), { version });
 export const keys = () => ask("GET", "/api/keys?" + units());
 export const night = (what, more) => ask("POST", "/api/night", { ...what, units: unitsInUse() }, more);
 export const check = what => ask("POST", "/api/check", { ...what, units: unitsInUse() });
 export const job = what => ask("POST", "/api/jobs", { ...what, units: unitsInUse() });
 export const stop = job => ask("DELETE", "/api/jobs/" + job);
+export const shop = () => ask("GET", "/api/shop?" + units());
+export const pins = () => ask("GET", "/api/pins");
+export const pin = what => ask("POST", "/api/pins", what);
+export const unpin = pin => ask("DELETE", "/api/pins/" + id(pin));
 export const weather = () => ask("GET", "/api/weather");
 
 /** Follows a job. @param on {progress, part, done, failed, stopped} */

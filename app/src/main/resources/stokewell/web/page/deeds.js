@@ -1,7 +1,8 @@
 // What a person can do: open a rig, change it, take it back, pin it, look further.
 import * as api from "./api.js";
-import { state, update, view, sampleAt } from "./state.js";
+import { state, update, view, sampleAt, judged } from "./state.js";
 import { settle } from "./drag.js";
+import * as steps from "./steps.js";
 import { useUnits, unitsInUse } from "./units.js";
 import { t } from "./text.js";
 
@@ -27,7 +28,8 @@ export const rigs = () => trying(async () => update({ list: await api.rigs() }))
 export const open = id => trying(async () => {
   update({ notice: null });
   const [rig] = await Promise.all([api.rig(id), learnKeys()]);
-  update({ rig, undo: [], redo: [], ghost: null, season: null, helps: null, drills: null, part: null, versions: null, answer: null, route: state.route === "home" || state.route === "start" ? "night" : state.route });
+  const kept = await steps.kept(rig);
+  update({ rig, undo: kept.undo, redo: kept.redo, ghost: null, season: null, helps: null, drills: null, part: null, versions: null, answer: null, judged: null, unsettled: false, route: state.route === "home" || state.route === "start" ? "night" : state.route });
   remember();
   await night();
 });
@@ -40,11 +42,13 @@ async function learnKeys() {
 /** Runs the night of the rig as it is filed. */
 export async function night() {
   if (state.rig.faults && state.rig.faults.length) {
-    update({ answer: null });
+    update({ answer: null, judged: null, unsettled: false });
     return;
   }
-  const first = !state.answer, answer = await api.night({ rig: state.rig.id });
-  update({ answer, refusal: null, say: t.told(answer),
+  const first = !state.answer, version = state.rig.version;
+  const answer = await api.night({ rig: state.rig.id });
+  answer.version = version;
+  update({ answer, judged: answer, unsettled: false, refusal: null, say: t.told(answer),
     time: first ? startTime(answer.view) : Math.min(state.time, answer.view.series.size - 1) });
 }
 
@@ -67,7 +71,8 @@ export const change = (edits, said) => trying(async () => {
     const text = state.rig.text;
     const rig = await api.edit(state.rig.id, state.rig.version, edits);
     settle();
-    update({ rig, undo: [...state.undo, { text, said }], redo: [], ghost: before ? before.view : null, before: null, stale: true });
+    update({ rig, undo: [...state.undo, { text, said }], redo: [], ghost: before ? before.view : null, before: null, unsettled: true });
+    steps.keep();
     await night();
     keepPart();
     return rig;
@@ -93,8 +98,9 @@ function keepPart() {
 const turn = (from, to) => trying(async () => {
   if (!state[from].length) return;
   const step = state[from][state[from].length - 1], text = state.rig.text, before = view();
-  const rig = await api.put(state.rig.id, state.rig.version, step.text);
-  update({ rig, [from]: state[from].slice(0, -1), [to]: [...state[to], { text, said: step.said }], ghost: before, stale: true });
+  const rig = await api.put(state.rig.id, state.rig.version, await steps.textOf(step));
+  update({ rig, [from]: state[from].slice(0, -1), [to]: [...state[to], { text, said: step.said }], ghost: before, unsettled: true });
+  steps.keep();
   await night();
   keepPart();
   update({ say: (from === "undo" ? t.undone : t.redone)(step.said) });
@@ -106,7 +112,8 @@ export const redo = () => turn("redo", "undo");
 export const back = number => trying(async () => {
   const text = state.rig.text, before = view();
   const rig = await api.restore(state.rig.id, number, state.rig.version);
-  update({ rig, undo: [...state.undo, { text, said: t.wentBack }], redo: [], ghost: before, versions: null, stale: true });
+  update({ rig, undo: [...state.undo, { text, said: t.wentBack }], redo: [], ghost: before, versions: null, unsettled: true });
+  steps.keep();
   await night();
 });
 
@@ -115,30 +122,58 @@ export const listVersions = () => trying(async () => update({ versions: (await a
 /** After a conflict: take what is on the disk, or write over it with what stands here. */
 export const takeTheirs = () => trying(async () => {
   settle();
-  update({ notice: null, rig: await api.rig(state.rig.id), undo: [], redo: [] });
+  update({ notice: null, rig: await api.rig(state.rig.id), undo: [], redo: [], unsettled: true });
   await night();
 });
 export const keepMine = error => trying(async () => {
   settle();
-  update({ notice: null, rig: await api.put(state.rig.id, error.version, state.rig.text) });
+  update({ notice: null, rig: await api.put(state.rig.id, error.version, state.rig.text), unsettled: true });
   if (error.edits) await change(error.edits, error.said);
   else await night();
 });
 
-/** Keeps the night as it now stands beside others. */
-export function pin() {
-  const name = state.undo.length ? state.undo[state.undo.length - 1].said : t.asFiled;
-  const pins = [...state.pins, { id: Date.now(), name: `${state.pins.length + 1}. ${name}`, rig: state.rig.name, answer: state.answer, text: state.rig.text }];
+/** Keeps the night as it now stands beside others: on the disk too, so that it outlives page and server. */
+export const pin = () => trying(async () => {
+  const name = state.undo.length ? state.undo[state.undo.length - 1].said : t.asFiled, { answer, rig } = state;
+  const kept = await api.pin({ name: `${state.pins.length + 1}. ${name}`, rig: rig.id, text: rig.text });
+  const pins = [...state.pins, { ...kept, units: unitsInUse(), answer: { ...answer, ...judged() } }];
   update({ pins, say: t.pinned(pins.length) });
-}
-export const unpin = id => update({ pins: state.pins.filter(p => p.id !== id) });
+});
+export const unpin = id => trying(async () => {
+  await api.unpin(id);
+  update({ pins: state.pins.filter(p => p.id !== id) });
+});
 export const takePin = pin => trying(async () => {
   await own();
   const text = state.rig.text, before = view();
   const rig = await api.put(state.rig.id, state.rig.version, pin.text);
-  update({ rig, undo: [...state.undo, { text, said: pin.name }], redo: [], ghost: before, route: "night" });
+  update({ rig, undo: [...state.undo, { text, said: pin.name }], redo: [], ghost: before, route: "night", unsettled: true });
+  steps.keep();
   await night();
 });
+
+/** What was pinned before this page was opened. */
+export async function learnPins() {
+  const { pins } = await api.pins();
+  update({ pins: pins.map(p => ({ ...p, answer: null })) });
+}
+
+/** Runs the nights of pins that have none yet, or have one in other units; one after the other, as each is found it is shown. */
+export async function runPins() {
+  if (state.runningPins) return;
+  state.runningPins = true;
+  try {
+    for (;;) {
+      const pin = state.pins.find(p => !p.refused && (!p.answer || p.units !== unitsInUse()));
+      if (!pin) return;
+      const more = await api.night({ text: pin.text, beside: pin.rig }).catch(() => api.night({ text: pin.text }))
+        .then(answer => ({ answer, units: unitsInUse() }), e => ({ refused: e.message }));
+      update({ pins: state.pins.map(p => p.id === pin.id ? { ...p, ...more } : p) });
+    }
+  } finally {
+    state.runningPins = false;
+  }
+}
 
 /** Begins long work and shows what comes of it as it comes. */
 export const begin = (kind, more = {}) => trying(async () => {
@@ -164,8 +199,9 @@ export const units = name => {
   update({ say: t.unitsNow(name) });
   if (state.rig) trying(async () => {
     const [rig] = await Promise.all([api.rig(state.rig.id), learnKeys()]);
-    update({ rig });
-    if (state.answer) update({ answer: await api.night({ rig: rig.id }) });
+    // what long work told is worded in the units of then
+    update({ rig, drills: null, helps: null });
+    if (state.answer) await night();
   });
 };
 

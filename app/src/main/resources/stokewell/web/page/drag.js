@@ -16,32 +16,35 @@ export function drag(key, text, moved, si) {
   if (!running) next();
 }
 
+/** Asks for the newest value; while its answer is drawn the next one is on its way already. */
 async function next() {
   running = true;
-  while (wanted) {
-    const now = wanted;
-    wanted = null;
-    try {
-      const answer = await api.night({ rig: state.rig.id, set: [{ key: now.key, value: now.text }], drag: { who, seq: ++seq } });
-      if (!state.drag) break;
-      state.answer = answer;
-      state.ghost = state.before ? state.before.view : null;
-      state.refusal = null;
-      drawNow();
-      painted(now.moved, answer);
-    } catch (e) {
-      if (e.code === "stale" || !state.drag) continue;
-      update({ refusal: { key: now.key, message: e.faults && e.faults[0] ? e.faults[0].what + " " + e.faults[0].right : e.message } });
-    }
+  const now = wanted, rig = state.rig.id, asked = performance.now();
+  wanted = null;
+  try {
+    const answer = await api.night({ rig, set: [{ key: now.key, value: now.text }], drag: { who, seq: ++seq } });
+    const told = performance.now();
+    if (wanted) next();
+    else running = false;
+    if (!state.drag || state.rig.id !== rig) return;
+    state.answer = answer;
+    state.ghost = state.before ? state.before.view : null;
+    state.refusal = null;
+    drawNow();
+    painted(now.moved, { server: answer.millis, waited: asked - now.moved, answered: told - asked, drawn: performance.now() - told });
+  } catch (e) {
+    if (wanted) next();
+    else running = false;
+    if (e.code === "stale" || !state.drag) return;
+    update({ refusal: { key: now.key, message: e.faults && e.faults[0] ? e.faults[0].what + " " + e.faults[0].right : e.message } });
   }
-  running = false;
 }
 
 /** Marks the time from the input to the frame that shows its answer. */
-function painted(moved, answer) {
+function painted(moved, detail) {
   requestAnimationFrame(() => {
     const channel = new MessageChannel();
-    channel.port1.onmessage = () => performance.measure("stokewell-drag", { start: moved, end: performance.now(), detail: { server: answer.millis } });
+    channel.port1.onmessage = () => performance.measure("stokewell-drag", { start: moved, end: performance.now(), detail });
     channel.port2.postMessage(0);
   });
 }

@@ -1,13 +1,13 @@
 // The page: head, the questions, the answer to the one that is asked.
 import { render } from "/lib/preact.js";
 import { h } from "./look/draw.js";
-import { state, update, drawnBy } from "./state.js";
+import { state, update, drawnBy, judged } from "./state.js";
 import * as api from "./api.js";
-import { open, rigs, undo, redo, go, units, paper, stored, trying } from "./deeds.js";
+import { open, rigs, undo, redo, go, units, paper, stored, trying, learnPins } from "./deeds.js";
 import { useUnits, unitsInUse } from "./units.js";
 import { Banner } from "./night/findings.js";
 import { Notice } from "./look/notice.js";
-import { Night } from "./views/night.js";
+import { Night, Faults } from "./views/night.js";
 import { Safe } from "./views/safe.js";
 import { Help } from "./views/help.js";
 import { Winter } from "./views/winter.js";
@@ -15,12 +15,16 @@ import { Side } from "./views/side.js";
 import { Home } from "./views/home.js";
 import { Start } from "./views/start.js";
 import { Share } from "./views/share.js";
+import { Sensors } from "./views/sensors.js";
 import { Enter } from "./views/enter.js";
 import { t } from "./text.js";
 import "./drag.js";
 
-const VIEWS = { night: Night, safe: Safe, help: Help, winter: Winter, side: Side, share: Share, home: Home, start: Start, join: Enter };
-const ASKED = ["night", "safe", "help", "winter", "side", "share"];
+const VIEWS = { night: Night, safe: Safe, help: Help, winter: Winter, side: Side, share: Share, sensors: Sensors, home: Home, start: Start, join: Enter };
+const ASKED = ["night", "safe", "help", "winter", "side", "share", "sensors"];
+
+/** What the sensors say is asked only where there are any. */
+const asked = () => ASKED.filter(r => r !== "sensors" || state.session && state.session.shop);
 
 function Head() {
   const { rig, undo: done, redo: undone, route } = state, bench = rig && ASKED.includes(route);
@@ -34,28 +38,23 @@ function Head() {
         bench && h("button", { type: "button", class: "round", disabled: !undone.length, title: undone.length ? t.redoOf(undone[undone.length - 1].said) : "", "aria-label": t.redo, onClick: redo }, "↷"),
         h("button", { type: "button", "aria-label": t.unitsLabel(unitsInUse()), onClick: () => units(unitsInUse() === "us" ? "si" : "us") }, unitsInUse() === "us" ? "°F · ft" : "°C · m"),
         h("button", { type: "button", "aria-label": t.paperLabel, onClick: () => paper(dark() ? "light" : "dark") }, dark() ? "☾" : "☀"))),
-    bench && h("nav", { "aria-label": t.questions }, h("ul", {}, ASKED.map(r => h("li", { key: r },
+    bench && h("nav", { "aria-label": t.questions }, h("ul", {}, asked().map(r => h("li", { key: r },
       h("a", { href: "#" + r, "aria-current": r === route ? "page" : undefined, onClick: e => { e.preventDefault(); go(r); } }, t.route[r],
         r === "side" && state.pins.length > 0 && h("span", { class: "pins" }, " " + state.pins.length)))))));
 }
 
 const dark = () => (document.documentElement.dataset.paper || (matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light")) === "dark";
 
-/** What the drills found counts on every view, as long as the rig is the one that was drilled. */
-function withDrills() {
-  const { answer, drills, rig } = state, done = drills && drills.version === rig.version && drills.done;
-  return done && done.findings ? { ...answer, findings: done.findings, stop: done.stop, worst: done.worst } : answer;
-}
-
 const Waiting = () => h("p", { class: "waiting" }, t.running);
 
 function Page() {
   const { route, answer, rig } = state, bench = rig && ASKED.includes(route);
-  const View = ASKED.includes(route) && !rig ? Waiting : VIEWS[route] || Home;
+  const broken = bench && rig.faults.length > 0 && route !== "share" && route !== "sensors";
+  const View = ASKED.includes(route) && !rig ? Waiting : broken ? () => h(Faults, { rig }) : VIEWS[route] || Home;
   return h("div", { class: "page" },
     h("a", { href: "#main", class: "skip", onClick: e => { e.preventDefault(); document.getElementById("main").focus(); } }, t.skip),
     h(Head, {}),
-    bench && answer && h(Banner, { answer: withDrills(), go, here: route }),
+    bench && answer && h(Banner, { ...judged(), go, here: route }),
     h(Notice, {}),
     h("main", { id: "main", tabIndex: -1, class: "view-" + route }, bench && route !== "night" && h("h2", { class: "question" }, t.route[route]), h(View, {})),
     h("footer", {}, h("p", {}, t.decides), h("p", { class: "faint" }, t.local)),
@@ -93,7 +92,7 @@ async function begin() {
     const session = await api.session();
     useUnits(stored("stokewell-units") || session.units);
     update({ session });
-    await rigs();
+    await Promise.all([rigs(), learnPins()]);
     if (!location.hash && session.open) history.replaceState(null, "", "#night/" + encodeURIComponent(session.open));
     await follow();
   });

@@ -7,6 +7,7 @@ export const state = {
   route: "home",          // which question is on the page
   rig: null,              // the rig's text, version and values, as the server has them
   answer: null,           // the night as it now stands: view, findings, facts
+  judged: null,           // the last answer that was looked at with all care, for as long as a newer one is not
   ghost: null,            // the night before the last change
   drag: null,             // {key, text} while a control is being moved
   time: 0,                // which sample of the night is shown
@@ -20,6 +21,25 @@ export const state = {
   notice: null,           // what must be told and answered, such as a conflict
   waiting: 0,
 };
+
+/**
+ * What is known of the rig's safety: of the answer that is shown, or, while a hand moves or a change is being run, of the last
+ * one at rest with whatever the quick look has found since. What has not been looked at again is never told as fine.
+ */
+export function judged() {
+  const { answer, judged: last, drills, rig } = state;
+  if (!answer) return null;
+  const rests = answer === last && !state.unsettled;
+  const known = last && drills && drills.done && drills.done.findings && drills.version === last.version ? { ...last, ...safety(drills.done) } : last || answer;
+  if (rests && known.version === rig.version) return { ...safety(known), anew: false };
+  const seen = answer.findings || [], stops = (known.findings || []).filter(f => f.level === "stop" && !seen.some(s => s.id === f.id && s.level === "stop"));
+  const rest = answer.judged ? seen : (known.findings || []).filter(f => f.level !== "stop");
+  const findings = [...stops, ...rest.filter(f => !stops.some(s => s.id === f.id))];
+  const stop = findings.some(f => f.level === "stop");
+  return { findings, stop, worst: stop ? "stop" : answer.worst || known.worst, anew: true };
+}
+
+const safety = ({ findings, stop, worst }) => ({ findings: findings || [], stop, worst });
 
 let render = () => {};
 let asked = false;

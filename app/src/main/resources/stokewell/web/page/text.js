@@ -1,5 +1,5 @@
 // Every English word of the page, in one place. A translation is another file of this shape.
-import { degrees, kelvins, heat, decimals } from "./units.js";
+import { degrees, kelvins, heat, mass, decimals } from "./units.js";
 import { clockAt } from "./night/scale.js";
 
 const some = (n, one, many) => `${n} ${n === 1 ? one : many}`;
@@ -12,7 +12,7 @@ export const t = {
   questions: "Questions",
   route: {
     home: "Which rig?", start: "What have you got?", night: "Will it carry the night?", safe: "Is it safe?", help: "What would help?",
-    winter: "How much wood this winter?", side: "Which is better?", share: "Take it along?", join: "May I come in?",
+    winter: "How much wood this winter?", side: "Which is better?", share: "Take it along?", sensors: "What do the sensors say?", join: "May I come in?",
   },
   decides: "This is a sum, not an approval. Where steam, pressure, fire, smoke or carbon monoxide can hurt someone, local code and a licensed person decide.",
   local: "Everything is reckoned on this machine; nothing leaves it.",
@@ -35,8 +35,9 @@ export const t = {
   answer: "Answer", keepAnswer: "Keep", answered: "an open question answered",
   level: { stop: "STOP", mend: "MEND", mind: "MIND", fine: "FINE" },
   findings: "Findings", cautions: "Cautions", remedy: "Do:", noFindings: "Nothing was found. ",
-  notChecked: "",
-  stopLead: "Do not light a fire on this rig.",
+  stopLead: "Do not light a fire on this rig.", moreStops: n => `${some(n, "more reason", "more reasons")} to stop.`,
+  judgedAnew: "Being judged again: what stands here is of the rig before this change, with what a quick look found since.",
+  danger: "DANGER",
   seeFindings: n => n === 0 ? "All findings" : `See ${some(n, "finding", "findings")}`,
   safeNote: "What the check has to say about this rig and this night, worst first. Open questions are findings too: what is not known is not fine.",
   drillsTitle: "If something fails at the worst moment",
@@ -67,7 +68,7 @@ export const t = {
   addPart: "Put in a part …",
   add: { airTubes: "Air tubes with a fan", fanCoil: "Fan coil", radiator: "Radiator", floorLoop: "Floor loop", pump: "Pump", checkValve: "Check valve", box: "Water box on the stove", coil: "Coil in the store", window: "Window", door: "Door", load: "One more load of wood" },
   added: name => name + " put in", removed: name => name + " taken out", remove: name => "Take out: " + name,
-  step: (part, what) => `${part}: ${what}`, wentBack: "an earlier version",
+  step: (part, what) => `${part}: ${what}`, wentBack: "an earlier version", fileOf: iso => `to the file of ${t.moment(iso)}`,
   more: n => `${n} more`, material: "Material", none: "none", setIt: "set it", yes: "yes", no: "no",
   /** Keys whose own name says too little to a person. */
   key: { loads: "load", at: "hour", mass: "weight", opens: "opening", lasting: "open for", u: "heat loss (U)", at50Pa: "air changes at 50 Pa", areaFactor: "area factor", lowLimit: "low limit:", highLimit: "high limit:",
@@ -91,6 +92,7 @@ export const t = {
   number: {
     morning: clock => `Room at ${clock}`, limit: c => `limit ${c}`, lowest: "Lowest room of the night", at: clock => `at ${clock}`,
     store: "Store in the morning", top: c => `${c} at the top`, boil: "Least margin to boiling", boils: "BOILS", boilingFor: m => `for ${m} min`,
+    toBoil: name => `If the flow stops, ${name} boils in`, never: "does not", noFlow: "at any hour of this night", flowStops: clock => `at ${clock}, its worst`,
     boilAt: (where, clock) => `${where}, ${clock}`, wood: "Wood", loads: n => `in ${some(n, "load", "loads")}`,
   },
   nightTitle: "The night, hour by hour",
@@ -99,7 +101,7 @@ export const t = {
   chartLabel: view => `Curves of the night: room ${degrees(view.numbers.morningRoom)} at ${clockAt(view, view.numbers.morningTime)}, lowest ${degrees(view.numbers.lowestRoom)} at ${clockAt(view, view.numbers.lowestTime)}, limit ${degrees(view.numbers.limit, 0)}. The same is in the table by the hour below.`,
   curve: {
     room: "room", outdoors: "outdoors", storeTop: "store top", storeBase: "store base", limit: "limit", margin: ["margin to", "boiling"], boils: "boils", fire: "fire gives", intoWater: "into water", given: "store to room",
-    hour: "hour", stove: "stove", loads: n => some(n, "load", "loads"), load: (clock, l) => l.skipped ? `${clock}: a load left out, the store was hot` : `${clock}: ${decimals(l.mass, 1)} kg of wood`,
+    hour: "hour", stove: "stove", loads: n => some(n, "load", "loads"), load: (clock, l) => l.skipped ? `${clock}: a load left out, the store was hot` : `${clock}: ${mass(l.mass, 1)} of wood`,
   },
   layers: { title: "The store's layers through the night", top: "top", base: "base", label: view => `The store's layers: at the end ${degrees(view.series.of["store 1"].at(-1), 0)} at the top` },
   asTable: "The night as a table, by the hour",
@@ -130,8 +132,16 @@ export const t = {
 
   noPins: "Nothing is pinned yet. Pin a night, change something, pin again: here they stand side by side.",
   sideNote: "Same weather, same hours. The better of each row is underlined.",
+  pinsRun: n => `${some(n, "pinned night is", "pinned nights are")} being run …`,
   onTheBench: "On the bench now", takePin: "Take this one", drop: "Drop", unpin: name => "Drop " + name,
-  side: { safe: "worst finding", curves: "room and store top", morning: "room in the morning", lowest: "lowest room", store: "store in the morning", boil: "margin to boiling", wood: "wood", intoWater: "of the fire into water", hours: "hours above the limit", best: "(better)", minds: n => `and ${n} to mind` },
+  side: { safe: "worst finding", curves: "room and store top", morning: "room in the morning", lowest: "lowest room", store: "store in the morning", boil: "margin to boiling", toBoil: "boils without flow in", wood: "wood", intoWater: "of the fire into water", hours: "hours above the limit", best: "(better)", minds: n => `and ${n} to mind` },
+
+  sensors: {
+    note: (from, until) => from ? `The week to ${t.moment(until)}, in half hours. Spikes and stuck readings are left out.` : "", none: "The shop's file knows no sensor yet: ./stokewell readings import FILE.",
+    count: (n, first, last) => n ? `${some(n, "reading", "readings")} from ${t.moment(first)} to ${t.moment(last)}.` : "No readings yet.", doubtful: n => `${some(n, "reading", "readings")} of this week in doubt.`,
+    silent: "Nothing in this week.", label: (name, low, high, last) => `${name}: ${low} to ${high} in this week, ${last} at its end.`,
+    fit: "./stokewell fit RIG holds the rig against these readings: what the store loses, what the loop moves, and how well that is known.",
+  },
 
   homeLead: "Draw the rig, drag a size, watch the night change.",
   startButton: "Start with nothing", startNote: "Some ten questions, then the first night.",

@@ -127,6 +127,8 @@ export const power = watts => none(watts) ? "–"
   : system === "us" ? `${decimals(watts * 3.6 / BTU, 1)} kBtu/h` : `${decimals(watts / 1e3, 1)} kW`;
 export const mass = (kg, places = 0) => none(kg) ? "–"
   : system === "us" ? `${decimals(kg / POUND, places)} lb` : `${decimals(kg, places)} kg`;
+export const pressure = bar => none(bar) ? "–"
+  : system === "us" ? `${decimals(bar * 14.503774, 0)} psi` : `${decimals(bar, 1)} bar`;
 export const flow = kgs => none(kgs) ? "–"
   : system === "us" ? `${decimals(kgs / 1e3 / GALLON * 60, 2)} gpm` : `${decimals(kgs * 60, 1)} L/min`;
 

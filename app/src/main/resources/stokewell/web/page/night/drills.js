@@ -1,6 +1,6 @@
 // Every fault as one small picture on the same scale of minutes: how long there is until the water boils.
 import { h } from "../look/draw.js";
-import { degrees, decimals, mass } from "../units.js";
+import { degrees, decimals, mass, pressure } from "../units.js";
 import { Level } from "./findings.js";
 import { t } from "../text.js";
 
@@ -16,8 +16,8 @@ function facts(d) {
   const all = [];
   if (d.hottestWaterC !== null) all.push([t.drill.hottest, degrees(d.hottestWaterC, 0)]);
   if (d.bursts) all.push([t.drill.pressure, t.drill.bursts]);
-  else if (d.pressureBar > 0.05) all.push([t.drill.pressure, decimals(d.pressureBar, 1) + " bar"]);
-  if (d.steamKgPerHour > 0.1) all.push([t.drill.steam, decimals(d.steamKgPerHour, 1) + " kg/h"]);
+  else if (d.pressureBar > 0.05) all.push([t.drill.pressure, pressure(d.pressureBar)]);
+  if (d.steamKgPerHour > 0.1) all.push([t.drill.steam, mass(d.steamKgPerHour, 1) + "/h"]);
   if (d.waterLostKg > 0.1) all.push([t.drill.lost, mass(d.waterLostKg, 1)]);
   if (d.bareAfterMinutes !== null && d.bareAfterMinutes !== undefined) all.push([t.drill.bare, minutes(d.bareAfterMinutes)]);
   if (d.freezesAfterMinutes !== null && d.freezesAfterMinutes !== undefined) all.push([t.drill.freezes, minutes(d.freezesAfterMinutes)]);

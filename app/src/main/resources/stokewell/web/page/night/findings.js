@@ -9,19 +9,22 @@ export const worstFirst = list => [...list].sort((a, b) => ORDER.indexOf(a.level
 /** The level as a word in a box: never by colour alone. */
 export const Level = ({ level }) => h("span", { class: "level level-" + level }, t.level[level]);
 
-export const Banner = steady(({ answer, go, here }) => {
-  const list = answer.findings || [], count = level => list.filter(f => f.level === level).length;
-  if (answer.stop) {
+/** Props: findings, stop, anew (a hand moves or a change is being run: the last judgement stands until there is another). */
+export const Banner = ({ findings: list, stop, anew, go, here }) => {
+  const count = level => list.filter(f => f.level === level).length;
+  const more = here !== "safe" && h("a", { href: "#safe", onClick: e => { e.preventDefault(); go("safe"); } }, t.seeFindings(list.filter(f => f.level !== "fine").length));
+  const again = anew && h("p", { class: "anew" }, t.judgedAnew);
+  if (stop) {
     const stops = list.filter(f => f.level === "stop");
     return h("section", { class: "banner stop", role: "alert", "aria-label": t.level.stop },
-      h("p", {}, h(Level, { level: "stop" }), h("strong", {}, t.stopLead), " ", stops[0] ? stops[0].what : ""),
-      here !== "safe" && h("a", { href: "#safe", onClick: e => { e.preventDefault(); go("safe"); } }, t.seeFindings(list.filter(f => f.level !== "fine").length)));
+      h("p", {}, h(Level, { level: "stop" }), h("strong", {}, " " + t.stopLead), " ", stops[0] ? stops[0].what : "", stops.length > 1 && " " + t.moreStops(stops.length - 1)),
+      stops[0] && here !== "safe" && h("p", { class: "remedy" }, h("b", {}, t.remedy), " ", stops[0].remedy), again, more);
   }
   return h("section", { class: "banner" , "aria-label": t.findings },
     h("p", {}, ["mend", "mind", "fine"].map(l => count(l) > 0 && h("span", { class: "count" }, h(Level, { level: l }), " " + count(l))),
-      list.length === 0 && t.noFindings, h("span", { class: "faint" }, t.notChecked)),
-    here !== "safe" && h("a", { href: "#safe", onClick: e => { e.preventDefault(); go("safe"); } }, t.seeFindings(list.filter(f => f.level !== "fine").length)));
-});
+      list.length === 0 && t.noFindings),
+    again, more);
+};
 
 /** The key of the rig file that an open question asks for, where the page can take the answer. */
 function answering(finding, keys) {

@@ -25,8 +25,18 @@ export const Numbers = steady(({ view, ghost }) => {
     n.boilMargin !== null && big(t.number.boil, n.boilMargin <= 0 ? t.number.boils : kelvins(n.boilMargin, 0),
       n.boilMargin <= 0 ? t.number.boilingFor(decimals(n.boilingMinutes, 0)) : t.number.boilAt(n.boilWhere, clockAt(view, n.boilTime)),
       by(n.boilMargin, g.boilMargin, k => kelvins(k)), n.boilMargin <= 0 ? "danger" : n.boilMargin < 10 ? "short" : ""),
+    (view.toBoil || []).map(p => big(t.number.toBoil(p.pickup), p.minutes === null ? t.number.never : minutes(p.minutes),
+      p.minutes === null ? t.number.noFlow : t.number.flowStops(clockAt(view, p.time)), by(p.minutes, before(ghost, p), minutes), p.minutes !== null && p.minutes < SOON ? "danger" : "")),
     big(t.number.wood, mass(n.wood, unitsInUse() === "us" ? 0 : 1), t.number.loads(n.loads), by(n.wood, g.wood, kg => mass(kg, 1))));
 });
+
+/** A pickup that boils sooner than this without flow is a danger: as on the card. */
+const SOON = 15;
+
+const minutes = m => m < 120 ? decimals(m, m < 10 ? 1 : 0) + " min" : decimals(m / 60, 1) + " h";
+
+/** What a pickup had before the change; nothing where it is new. */
+const before = (ghost, p) => ghost && (ghost.toBoil.find(b => b.pickup === p.pickup) || {}).minutes;
 
 /** Where the heat came from and went, as bars with words and as the table that they are. */
 export const Ledger = steady(({ view, ghost }) => {

@@ -58,7 +58,7 @@ export class Field extends Component {
   body(item, told, label, change, id) {
     if (item.layer || item.layers) return this.layers(item, change, id);
     if (told.choices && told.choices.length) return h("select", { id, value: item.value ?? "", onChange: e => change(item.key, e.target.value) },
-      told.choices.map(c => h("option", { value: c, selected: c === item.value }, c)));
+      (told.choices.includes(item.value) || item.value === null || item.value === undefined ? told.choices : [item.value, ...told.choices]).map(c => h("option", { value: c, selected: c === item.value }, c)));
     if (typeof item.value === "boolean" || told.kind === "yes-no") return h("select", { id, onChange: e => change(item.key, e.target.value) },
       item.value === null && h("option", { value: "", selected: true }, "–"),
       ["yes", "no"].map(c => h("option", { value: c, selected: item.value !== null && (c === "yes") === item.value }, t[c])));

@@ -14,7 +14,7 @@ export function reads(view, i, part) {
   const now = readings(view, i), rig = view.rig, [kind, place] = part.split("."), n = view.numbers;
   switch (kind) {
     case "stove": return [[t.reads.body, degrees(now.stove, 0)], [t.reads.releases, power(now.fire)], [t.reads.intoWater, power(now.toWater)], [t.reads.bed, mass(now.bed, 1)]];
-    case "flue": return [[t.reads.collar, degrees(now.collar, 0)], [t.reads.flueTop, degrees(now.flueTop, 0)], [t.reads.draft, decimals(now.draft, 1) + " Pa"], [t.reads.belowDew, decimals(100 * n.flueBelowDew, 0) + " %"]];
+    case "flue": return [[t.reads.collar, degrees(now.collar, 0)], [t.reads.flueTop, degrees(now.flueTop, 0)], [t.reads.draft, tell(now.draft, "PRESSURE")], [t.reads.belowDew, decimals(100 * n.flueBelowDew, 0) + " %"]];
     case "pickups": return [[t.reads.water, degrees(now.water[place], 0)], [t.reads.margin, kelvins(now.margin, 0)], [t.reads.toBoil, now.toBoil[place] === null ? "–" : decimals(now.toBoil[place], 1) + " min"]];
     case "loop": return [[t.reads.flow, flow(now.flow)], [t.reads.supply, degrees(now.water[now.water.length - 1], 0)],
       ...(place === "pump" ? [[t.reads.state, now.runs("pump") ? t.drawn.runs : t.drawn.stands], ...drive(view, "pump")] : [])];

@@ -8,7 +8,7 @@ import { Scrub } from "../night/scrub.js";
 import { Sheet, Adding, Parts } from "../part/sheet.js";
 import { words } from "../part/parts.js";
 import { drag, handled } from "../drag.js";
-import { state, update } from "../state.js";
+import { state, update, judged } from "../state.js";
 import { change, pin, go } from "../deeds.js";
 import { unitsInUse, write } from "../units.js";
 import { FindingList } from "../night/findings.js";
@@ -17,11 +17,9 @@ import { t } from "../text.js";
 /** The findings once more, for paper alone. */
 const Told = steady(({ answer }) => h(FindingList, { findings: answer.findings || [] }));
 
-/** A stop and the count of findings stand above already. */
-const told = caution => !caution.startsWith("STOP:") && !caution.includes("./stokewell check");
-
-/** What the card warns of too; the sentence on who decides stands at the foot of every view. */
-const Cautions = ({ list }) => h("ul", { class: "cautions", "aria-label": t.cautions }, list.map(c => h("li", {}, c)));
+/** What the card warns of too, in its words; the sentence on who decides stands at the foot of every view. */
+const Cautions = ({ list }) => list.length > 0 && h("ul", { class: "cautions", "aria-label": t.cautions },
+  list.map(c => h("li", { class: c.danger ? "danger" : "" }, c.danger && h("b", {}, t.danger + " "), c.text)));
 
 let cameFrom = null;
 
@@ -49,7 +47,7 @@ export function Night() {
     h("div", { class: "bench-main" },
       h("p", { class: "verdict" }, answer.verdict || t.verdict(view)),
       h(Numbers, { view, ghost, units: unitsInUse() }),
-      h(Cautions, { list: (answer.card && answer.card.cautions || []).slice(0, -1).filter(told) }),
+      h(Cautions, { list: answer.cautions || [] }),
       h("section", { "aria-label": t.drawn.label },
         h(RigDrawing, { view: state.drag ? { ...view, rig: handled(view.rig, state.drag) } : view, sample, chosen: part, open, grip, units: unitsInUse() }),
         h(Scrub, { view, sample, seek }),
@@ -64,7 +62,7 @@ export function Night() {
         h(Layers, { view, sample, units: unitsInUse() }),
         h(HourTable, { view: still.view, units: unitsInUse() })),
       h("section", {}, h("h2", {}, t.ledger.heading), h("p", { class: "note" }, t.ledger.note), h(Ledger, { view, ghost, units: unitsInUse() })),
-      h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer: still }))),
+      h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer: judged() }))),
     part && h(Sheet, { key: part + rig.id, view, sample, part, keys: state.keys, change, close: () => open(null), now: state.refusal, version: rig.version }));
 }
 

@@ -1,6 +1,6 @@
 // How do I take it along? Files that open anywhere, the versions of the rig, the way in for a phone.
 import { h } from "../look/draw.js";
-import { state, update } from "../state.js";
+import { state, update, judged } from "../state.js";
 import { trying, listVersions, back } from "../deeds.js";
 import * as api from "../api.js";
 import { t } from "../text.js";
@@ -9,7 +9,7 @@ export function Share() {
   const { rig, answer, versions, session } = state;
   const save = form => trying(async () => update({ say: t.saved(await api.save(form, { rig: rig.id })) }));
   return h("div", { class: "column" },
-    answer && answer.stop && h("p", { class: "note" }, t.stopGoesAlong),
+    answer && judged().stop && h("p", { class: "note" }, t.stopGoesAlong),
     h("ul", { class: "files" }, ["html", "pdf", "csv", "json", "png"].map(form => h("li", { key: form },
       h("button", { type: "button", onClick: () => save(form) }, t.file[form][0]), h("span", {}, t.file[form][1])))),
     h("p", {}, h("button", { type: "button", onClick: () => print() }, t.print), " ", h("span", { class: "note" }, t.printNote)),

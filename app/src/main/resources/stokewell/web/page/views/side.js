@@ -1,26 +1,31 @@
 // Which is better? Nights that were pinned, and the one on the bench, side by side.
 import { h, through } from "../look/draw.js";
-import { state } from "../state.js";
-import { unpin, takePin, go } from "../deeds.js";
-import { degrees, kelvins, mass, heat, decimals, scale } from "../units.js";
+import { state, judged } from "../state.js";
+import { unpin, takePin, go, runPins } from "../deeds.js";
+import { degrees, kelvins, mass, heat, decimals, scale, unitsInUse } from "../units.js";
 import { Level, FindingList } from "../night/findings.js";
 import { t } from "../text.js";
 
 export function Side() {
-  const now = state.answer ? [{ id: 0, name: t.onTheBench, rig: state.rig.name, answer: state.answer }] : [];
-  const all = [...state.pins, ...now];
+  const now = state.answer ? [{ id: 0, name: t.onTheBench, rig: state.rig.name, answer: { ...state.answer, ...judged() } }] : [];
+  const waits = state.pins.filter(p => !p.answer && !p.refused), refused = state.pins.filter(p => p.refused);
+  if (waits.length || state.pins.some(p => p.answer && p.units !== unitsInUse())) queueMicrotask(runPins);
+  const all = [...state.pins.filter(p => p.answer), ...now];
   if (!state.pins.length) return h("div", { class: "column" }, h("p", { class: "note" }, t.noPins), h("button", { type: "button", class: "main", onClick: () => go("night") }, t.route.night));
   const rows = [
     [t.side.morning, a => a.numbers.morningRoom, v => degrees(v), 1], [t.side.lowest, a => a.numbers.lowestRoom, v => degrees(v), 1],
     [t.side.store, a => a.numbers.morningStore, v => degrees(v, 0), 1], [t.side.boil, a => a.numbers.boilMargin, v => v !== null && v <= 0 ? t.number.boils : kelvins(v, 0), 1],
+    [t.side.toBoil, a => soonest(a), v => v === null ? "–" : decimals(v, 1) + " min", 1],
     [t.side.wood, a => a.numbers.wood, v => mass(v, 1), -1], [t.side.intoWater, a => 100 * a.numbers.waterShare, v => decimals(v, 0) + " %", 1],
     [t.side.hours, a => a.numbers.hoursAbove, v => decimals(v, 1) + " h", 1],
     ...ends(all).map(name => [t.account[name] || name, a => (a.ledger.out.find(f => f.name === name) || {}).kWh ?? 0, v => heat(v), 0]),
   ];
   return h("div", { class: "side" },
     h("p", { class: "note" }, t.sideNote),
+    waits.length > 0 && h("p", { class: "note waiting-pins" }, t.pinsRun(waits.length)),
+    refused.map(p => h("p", { class: "fault" }, p.name + ": " + p.refused, " ", h("button", { type: "button", class: "plain", onClick: () => unpin(p.id) }, t.drop))),
     h("div", { class: "wide", tabIndex: 0, role: "region", "aria-label": t.route.side }, h("table", { class: "compare" },
-      h("thead", {}, h("tr", {}, h("td", {}), all.map(p => h("th", { scope: "col" }, p.name, h("small", {}, p.rig),
+      h("thead", {}, h("tr", {}, h("td", {}), all.map(p => h("th", { scope: "col" }, p.name, h("small", {}, p.answer.rig || p.rig),
         p.id !== 0 && h("span", { class: "row" },
           h("button", { type: "button", class: "plain", onClick: () => takePin(p) }, t.takePin), h("button", { type: "button", class: "plain", "aria-label": t.unpin(p.name), onClick: () => unpin(p.id) }, t.drop)))))),
       h("tbody", {},
@@ -34,6 +39,11 @@ export function Side() {
         h("tr", {}, h("th", { scope: "row" }, t.findings), all.map(p => h("td", {}, h(FindingList, { compact: true, findings: (p.answer.findings || []).filter(f => f.level === "stop" || f.level === "mend") }),
           h("p", { class: "faint" }, t.side.minds((p.answer.findings || []).filter(f => f.level === "mind").length)))))))));
 }
+
+const soonest = view => {
+  const all = (view.toBoil || []).map(p => p.minutes).filter(m => m !== null);
+  return all.length ? Math.min(...all) : null;
+};
 
 /** The largest ends of heat over all, so that each has the same rows. */
 function ends(all) {

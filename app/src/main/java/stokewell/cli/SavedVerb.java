@@ -1,0 +1,123 @@
+package stokewell.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import stokewell.file.Quantity;
+import stokewell.file.RigFile;
+import stokewell.file.RigFileFault;
+import stokewell.file.UnitSystem;
+import stokewell.fit.ModelSaving;
+import stokewell.fit.Saving;
+import stokewell.rig.Dimension;
+import stokewell.rig.Rig;
+import stokewell.show.SavedCard;
+import stokewell.show.SavedFacts;
+import stokewell.show.SavedJson;
+import stokewell.show.SavedPage;
+
+/** Compares the wood of two periods. */
+@Command(
+        name = "saved",
+        description = "Whether you burn less wood than before, for the same weather and the same warmth.",
+        sortOptions = false)
+final class SavedVerb implements Callable<Integer> {
+
+    @Spec
+    CommandSpec spec;
+
+    @Mixin
+    Winters winters;
+
+    @Option(
+            names = "--base",
+            paramLabel = "TEMPERATURE",
+            description = "Count degree-days below this, such as \"15 C\". Default: the room's own temperature where "
+                    + "it was measured, else the base that fits best.")
+    String base;
+
+    @Option(names = "--weather-only", description = "Leave the room's temperature out, though it was measured.")
+    boolean weatherOnly;
+
+    @Option(
+            names = "--model",
+            paramLabel = "RIG",
+            description =
+                    "The rig file of how it was before: fitted to the days before and run through the days after, "
+                            + "too. Takes a minute.")
+    Path model;
+
+    @Option(names = "--units", paramLabel = "si|us", defaultValue = "si", description = "Default: ${DEFAULT-VALUE}.")
+    UnitSystem units;
+
+    @Option(names = "--json", description = "Write JSON and nothing else.")
+    boolean json;
+
+    @Option(names = "--html", paramLabel = "FILE", description = "Write a page to look at and to print, too.")
+    Path html;
+
+    @Override
+    public Integer call() throws IOException {
+        OutFile.check("--html", html);
+        double kelvin = base == null ? Double.NaN : Quantity.parse(base, Dimension.TEMPERATURE);
+        Winters.Found found = winters.read();
+        PrintWriter err = spec.commandLine().getErr();
+        for (String note : found.told()) err.println("readings: " + note);
+        err.flush();
+        boolean comfort = found.room() && base == null && !weatherOnly;
+        Saving saving;
+        try {
+            saving = Saving.of(found.before(), found.after(), comfort, kelvin);
+        } catch (IllegalArgumentException few) {
+            throw Complaint.usage(
+                    "Nothing can be compared: " + few.getMessage() + ".",
+                    "A day counts with 18 hours of temperatures and all its loads noted.");
+        }
+        SavedFacts facts = new SavedFacts(saving, found.source(), found.room(), model(found));
+        PrintWriter out = spec.commandLine().getOut();
+        if (json) {
+            SavedJson.write(facts, out);
+            out.println();
+        } else {
+            out.print(SavedCard.text(facts, units));
+        }
+        if (html != null) OutFile.write(html, SavedPage.html(facts, units));
+        return 0;
+    }
+
+    /** What the model says; empty where nobody asked. */
+    private Optional<SavedFacts.Model> model(Winters.Found found) throws IOException {
+        if (model == null) return Optional.empty();
+        if (!found.room()) {
+            throw Complaint.usage(
+                    "--model needs a sensor in the room in both periods.",
+                    "Say which one it is with --sensor NAME=room.");
+        }
+        PrintWriter err = spec.commandLine().getErr();
+        try (Interrupt interrupt = new Interrupt(err)) {
+            Rig rig = RigFile.read(model, List.of()).rig();
+            FitReadings.Found one = winters.asked(false, found.before()).read(rig, model, units);
+            FitReadings.Found two = winters.asked(true, found.after()).read(rig, model, units);
+            ModelSaving said = ModelSaving.of(
+                    rig, one.weather(), one.readings(), two.weather(), two.readings(), done -> !interrupt.asked());
+            return Optional.of(new SavedFacts.Model(
+                    rig.name(),
+                    Optional.ofNullable(said),
+                    !one.weather().sunModelled() && !two.weather().sunModelled()));
+        } catch (RigFileFault fault) {
+            throw Complaint.usage(fault.getMessage(), "Mend the rig file.");
+        } catch (IllegalStateException e) {
+            throw Complaint.failed(
+                    "The model could not be fitted: " + e.getMessage() + ".",
+                    "Leave --model out: the line stands by itself.");
+        }
+    }
+}

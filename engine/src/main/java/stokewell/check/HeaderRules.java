@@ -1,0 +1,109 @@
+package stokewell.check;
+
+import static stokewell.check.Findings.say;
+
+import stokewell.loop.ExpansionTank;
+import stokewell.matter.Water;
+import stokewell.rig.Contents;
+import stokewell.rig.Rig;
+import stokewell.rig.Safety;
+import stokewell.rig.Store;
+
+/** The header of an open loop: how large, and where its overflow goes. */
+final class HeaderRules {
+
+    private static final double COLD = 283.15;
+    private static final double HOT = 363.15;
+    private static final String RULE =
+            "what the water grows, and 5 % of the content in all: common practice for open systems; one boiler maker asks 7 %";
+
+    private HeaderRules() {}
+
+    static void look(Subject s, Findings f) {
+        if (s.safety().closed()) return;
+        size(s, f);
+        overflow(s, f);
+    }
+
+    /** Water that stands under the header: the store's too where its lid is sealed and it is no coil's other side, m3. */
+    static double content(Rig rig) {
+        boolean apart = rig.store().cover() != Store.Cover.SEALED || rig.store().coil() != null;
+        return apart ? Contents.loop(rig) : Contents.closedPart(rig);
+    }
+
+    /** What it grows from 10 to 90 C, m3. */
+    static double grown(double content) {
+        return ExpansionTank.expansion(content, Water.density(COLD), Water.density(HOT));
+    }
+
+    private static void size(Subject s, Findings f) {
+        double content = content(s.rig());
+        double grown = grown(content);
+        double least = ExpansionTank.headerVolume(content, grown);
+        Safety.OpenVent v = s.vent();
+        double cold = s.rig().loop().header().water();
+        String asked = say(
+                "The header must hold %s or more to its overflow, %s of that above its cold level.",
+                litres(least), litres(grown));
+        String why = say(
+                "%s of water grow by %s from 10 to 90 °C (50 to 194 °F); 5 %% of it are %s.",
+                litres(content), litres(grown), litres(0.05 * content));
+        if (Double.isNaN(v.headerHolds())) {
+            f.ask(
+                    "expansion.header",
+                    "safety.vent.headerHolds: " + litres(Math.max(least, cold + grown)),
+                    asked,
+                    why,
+                    RULE);
+        } else if (v.headerHolds() < least || v.headerHolds() - cold < grown) {
+            f.mend(
+                    "expansion.header",
+                    "The header is too small for what the water grows.",
+                    why + say(" It holds %s, %s of them when cold.", litres(v.headerHolds()), litres(cold)),
+                    say(
+                            "One of %s or more, or less water in it when cold: %s must be free above it.",
+                            litres(Math.max(least, cold + grown)), litres(grown)),
+                    RULE);
+        } else {
+            f.fine("expansion.header", "The header takes what the water grows.", asked + " " + why, RULE);
+        }
+        if (content < Contents.closedPart(s.rig()) && s.rig().store().coil() == null) {
+            double own = grown(Contents.store(s.rig()));
+            f.mind(
+                    "expansion.store",
+                    say("The store's own water grows by %s: leave so much dry wall above it.", litres(own)),
+                    "Its lid is not sealed, so it runs over there and not into the header.",
+                    "Fill it cold to a mark that leaves the room, with an overflow of its own.",
+                    "density of water from 10 to 90 °C (50 to 194 °F)");
+        }
+    }
+
+    private static void overflow(Subject s, Findings f) {
+        Boolean runs = s.vent().overflow();
+        String basis = "practice of open systems: an overflow as wide as the vent, seen, frost-free, without a valve";
+        String why =
+                "A boil or a pump that lifts too high throws it over: scalding water, at once, where people stand.";
+        if (runs == null) {
+            f.ask(
+                    "expansion.overflow",
+                    "safety.vent.overflow: yes or no",
+                    "Where does the header's overflow go: downhill, wide, to where it scalds nobody?",
+                    why,
+                    basis);
+        } else if (!runs) {
+            f.mend(
+                    "expansion.overflow",
+                    "The header has no overflow that leads its water safely away.",
+                    why,
+                    "A pipe as wide as the vent, metal, downhill all the way, ending over a drain or a bucket where you see it, in the "
+                            + "warm.",
+                    basis);
+        } else {
+            f.fine("expansion.overflow", "The overflow leads its water safely away.", "As answered.", basis);
+        }
+    }
+
+    private static String litres(double volume) {
+        return say(volume < 0.0095 ? "%.1f L" : "%.0f L", 1000 * volume);
+    }
+}

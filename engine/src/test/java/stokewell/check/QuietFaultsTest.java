@@ -1,0 +1,158 @@
+package stokewell.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.util.EnumSet;
+import org.junit.jupiter.api.Test;
+import stokewell.matter.Water;
+import stokewell.rig.Rig;
+import stokewell.rig.Store;
+
+/** Faults that make no noise, a vent that narrows, and tar that burns. */
+class QuietFaultsTest {
+
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    private static Drill one(Rig rig, Fault fault) {
+        return Sound.run(rig, EnumSet.of(fault)).of(fault);
+    }
+
+    @Test
+    void aLeakEmptiesTheHeaderInItsVolumeOverItsFlowAndThenTheNextFireBoils() {
+        Drill d = Sound.outcome(Sound.pumped()).of(Fault.LEAK);
+        // 20 L at 6 L/h, looked at every ten minutes
+        assertThat(d.sentence()).contains("empty after 3.3 h");
+        assertThat(d.firstBoil()).isBetween(3.3 * 3600, 30 * 3600.0);
+        assertThat(d.level()).isEqualTo(Level.MIND);
+        Rig unseen = Sound.around(Sound.pumped(), "levelWatched", false);
+        assertThat(one(unseen, Fault.LEAK).level()).isEqualTo(Level.MEND);
+        var header = Sound.pumped().loop().header();
+        Rig large = Sound.loop(Sound.pumped(), "header", Sound.with(header, "water", 0.2));
+        assertThat(one(large, Fault.LEAK).firstBoil()).isGreaterThan(d.firstBoil());
+    }
+
+    @Test
+    void sootTakesHeatFromTheWater() {
+        Drill d = Sound.outcome(Sound.pumped()).of(Fault.FOULED);
+        // 0.03 m2.K/W beside a flame of some 40 to 80 W/m2.K: between a tenth and two thirds, by series resistance
+        assertThat(d.heat())
+                .isLessThan(Sound.outcome(Sound.pumped()).of(Fault.OVER_FIRE).heat());
+        double taken = Double.parseDouble(d.sentence().replaceAll("^Soot takes (\\d+) %.*$", "$1"));
+        assertThat(taken).isBetween(10.0, 67.0);
+    }
+
+    @Test
+    void theCheckValveKeepsTheNightsHeatOutOfTheChimney() {
+        Rig low = Sound.store(Sound.pumped(), "elevation", -0.9);
+        low = Sound.loop(low, "header", Sound.with(low.loop().header(), "level", 2.8));
+        Drill free = one(low, Fault.REVERSE_FLOW);
+        Drill bare = one(Sound.loop(low, "checkValve", Double.NaN), Fault.REVERSE_FLOW);
+        double kept = Double.parseDouble(
+                free.sentence().replaceAll("(?s)^.*With its check valve it is ([\\d.]+) kWh.*$", "$1"));
+        // the store stands below its coil, so nothing but the valve keeps warm water out of the cold coil
+        assertThat(free.drawn() / 3.6e6).isGreaterThan(kept);
+        assertThat(bare.drawn()).isPositive();
+        assertThat(free.sentence()).contains("With its check valve");
+        assertThat(bare.sentence()).doesNotContain("With its check valve");
+    }
+
+    @Test
+    void steamThatANarrowVentDoesNotPassRaisesTheBoilingPoint() {
+        // 12 mm, of which a third is left: 4 mm
+        var header = Sound.with(Sound.pumped().loop().header(), "vent", 0.012);
+        Drill narrow = one(Sound.loop(Sound.pumped(), "header", header), Fault.VENT_NARROW);
+        Drill wide = Sound.outcome(Sound.pumped()).of(Fault.AIR_LOCK);
+        double head = Pressure.head(Sound.pumped());
+        double air = Sound.plant(Sound.pumped()).pressure();
+        assertThat(narrow.pressure()).isGreaterThan(head + 2000);
+        // the water comes to where it boils at that pressure, by the steam tables, and no hotter
+        assertThat(narrow.water().temperature())
+                .isBetween(
+                        Water.saturationTemperature(air + head) + 0.4,
+                        Water.saturationTemperature(air + narrow.pressure()) + 1.5);
+        assertThat(narrow.water().temperature()).isGreaterThan(wide.water().temperature());
+        // steam of 1 kg/h through 4 mm, by hand: 0.6 A, 0.598 kg/m3, so 61.6 m/s and 1134 Pa
+        assertThat(Vented.back(0.004, 1 / 3600.0, 101325)).isCloseTo(1134, within(6.0));
+    }
+
+    @Test
+    void pastHalfAnAtmosphereTheVentIsChokedAsNapierSays() {
+        double area = Math.PI / 4 * 0.01 * 0.01;
+        double steam = stokewell.loop.Relief.napier(0.6, area, 301325);
+        assertThat(Vented.back(0.01, steam, 101325)).isCloseTo(200000, within(1.0));
+    }
+
+    @Test
+    void theOpenVentBuysTheMetal() {
+        Rig bare = Sound.safe(Sound.pumped(), "relief", null);
+        Drill d = one(bare, Fault.RELIEF_FAILS);
+        assertThat(d.guards()).anySatisfy(g -> {
+            assertThat(g.name()).isEqualTo("open vent");
+            assertThat(g.pressureWithout()).isEqualTo(NEVER);
+            assertThat(g.pressureWith()).isLessThan(50000);
+        });
+        // with a relief valve behind it the pressure would stand at the valve's
+        assertThat(Sound.outcome(Sound.pumped()).of(Fault.RELIEF_FAILS).guards())
+                .anySatisfy(g -> assertThat(g.pressureWithout()).isEqualTo(150000));
+    }
+
+    @Test
+    void aStoreThatIsHotToItsBottomTakesLess() {
+        Drill full = Sound.outcome(Sound.pumped()).of(Fault.STORE_FULL);
+        Drill day = Sound.outcome(Sound.pumped()).of(Fault.DOUBLE_LOAD);
+        assertThat(full.water().temperature()).isGreaterThan(day.water().temperature() - 15);
+        assertThat(full.storeTop()).isGreaterThan(300);
+    }
+
+    @Test
+    void aConnectorInAChimneyFireBalances() {
+        double wall = ChimneyFire.wall(ChimneyFire.GAS, 293.15);
+        double s = 5.670374e-8;
+        double in = 30 * (1422 - wall) + 0.3 * s * (Math.pow(1422, 4) - Math.pow(wall, 4));
+        double out = 10 * (wall - 293.15) + 0.9 * s * (Math.pow(wall, 4) - Math.pow(293.15, 4));
+        assertThat(in).isCloseTo(out, withPercentage(0.01));
+        // between dull and bright red, as owners tell of it
+        assertThat(wall - 273.15).isBetween(600.0, 900.0);
+        double d = ChimneyFire.distance(wall, 293.15, 0.15, ChimneyFire.LIGHTS);
+        assertThat(ChimneyFire.flux(wall, 293.15, 0.15, d)).isCloseTo(12500, withPercentage(0.1));
+        // the 18 in that the code asks of a bare connector stand clear of lighting
+        assertThat(d).isLessThan(0.457);
+    }
+
+    @Test
+    void woodTooNearABareConnectorIsFoundByTheChimneyFire() {
+        Rig near = Sound.around(Sound.pumped(), "connectorClearance", 0.1);
+        assertThat(Sound.answered(near).of("chimney.fire").level()).isEqualTo(Level.MEND);
+        assertThat(Sound.answered(Sound.pumped()).of("chimney.fire").level()).isEqualTo(Level.MIND);
+    }
+
+    @Test
+    void theHeaderAndItsOverflow() {
+        Rig rig = Sound.pumped();
+        assertThat(Sound.answered(rig).of("expansion.header").level()).isEqualTo(Level.FINE);
+        assertThat(Sound.answered(Sound.vent(rig, "headerHolds", 0.03))
+                        .of("expansion.header")
+                        .level())
+                .isEqualTo(Level.MEND);
+        assertThat(Sound.answered(Sound.vent(rig, "headerHolds", Double.NaN))
+                        .of("expansion.header")
+                        .level())
+                .isEqualTo(Level.MIND);
+        assertThat(Sound.answered(Sound.vent(rig, "overflow", false))
+                        .of("expansion.overflow")
+                        .level())
+                .isEqualTo(Level.MEND);
+        assertThat(Sound.answered(rig).of("expansion.overflow").level()).isEqualTo(Level.FINE);
+        Rig loose = Sound.store(rig, "cover", Store.Cover.LOOSE);
+        assertThat(Sound.answered(loose).of("expansion.store")).isNotNull();
+        assertThat(Sound.answered(rig).of("expansion.store")).isNull();
+    }
+
+    @Test
+    void aRigThatCarriesItsHeatAwayByItselfNeedsNoOtherHeatLeak() {
+        assertThat(Sound.answered(Sound.thermosiphon()).of("boil.dump").level()).isEqualTo(Level.FINE);
+        assertThat(Sound.answered(Sound.pumped()).of("boil.dump").what()).contains("finned pipe");
+    }
+}

@@ -1,0 +1,113 @@
+package stokewell.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stokewell.network.Compiler;
+import stokewell.rig.Place;
+import stokewell.rig.Rig;
+import stokewell.rig.Rigs;
+import stokewell.run.Replay;
+import stokewell.weather.DayRange;
+import stokewell.weather.Site;
+import stokewell.weather.Weather;
+
+/** The model of the rig as it was, run through the days after: with walls that are mended it needs more wood than was burnt. */
+class ModelSavingTest {
+
+    private static final double DAYS = 3;
+
+    /** A stove in a room, without water: nothing but wood holds the room. */
+    private static Rig rig() {
+        Rig r = Rigs.pumped();
+        return new Rig(
+                "stove alone",
+                "",
+                r.place(),
+                r.weather(),
+                r.room(),
+                r.stove(),
+                r.flue(),
+                r.fuel(),
+                r.habit(),
+                List.of(),
+                null,
+                null,
+                List.of(),
+                List.of(),
+                r.safety());
+    }
+
+    private static Weather weather(Rig rig, double low, double high) {
+        Place p = rig.place();
+        Site site = new Site(p.latitude(), p.longitude(), p.utcOffset(), p.altitude());
+        DayRange range = new DayRange(273.15 + low, 273.15 + high);
+        return Weather.day(range, 3, 0.4, site, LocalDate.of(2025, 1, 20), Compiler.surfaces(rig));
+    }
+
+    private static Readings read(Rig truth, Weather weather, long seed) {
+        List<Replay.Load> loads = new ArrayList<>();
+        for (int d = 0; d < DAYS; d++) {
+            for (int hour : new int[] {8, 11, 14, 17}) loads.add(new Replay.Load(86400.0 * d + 3600 * hour, 5));
+        }
+        return Rehearsal.readings(
+                        truth,
+                        weather,
+                        Replay.settled(truth, weather, true),
+                        loads,
+                        1,
+                        List.of(Spot.ROOM, Spot.OUTDOOR),
+                        0,
+                        DAYS * 86400,
+                        new Rehearsal.Spoilt(0.1, 0.1, 7200, 0, 600, 0.02, seed))
+                .readings();
+    }
+
+    /** The share by playing the old rig through the new days with so many times the wood, until the room is as warm. */
+    private static double truth(Rig old, Rig mended, Weather weather) {
+        double wanted = mean(read(mended, weather, 9));
+        double low = 1;
+        double high = 2.5;
+        for (int k = 0; k < 12; k++) {
+            double middle = 0.5 * (low + high);
+            Replay replay = Replay.from(old, weather, Replay.settled(old, weather, true), 0, 0, 1e-2, false);
+            List<Replay.Load> loads = new ArrayList<>();
+            for (Replay.Load l : read(mended, weather, 9).noted()) {
+                loads.add(new Replay.Load(l.time(), l.mass() * middle));
+            }
+            double[] room = replay.play(
+                            loads,
+                            List.of(),
+                            Probing.of(List.of(Spot.ROOM)).of(replay.plant()),
+                            DAYS * 86400,
+                            600)
+                    .read()[0];
+            double sum = 0;
+            for (double v : room) sum += v;
+            if (sum / room.length > wanted) high = middle;
+            else low = middle;
+        }
+        return 1 - 1 / low;
+    }
+
+    private static double mean(Readings r) {
+        return r.of(Spot.ROOM).mean();
+    }
+
+    @Test
+    void findsWhatMendedWallsSave() {
+        Rig old = rig();
+        Rig mended = Knob.LEAKAGE.turned(Knob.WALLS.turned(old, 0.6), 0.6);
+        Weather cold = weather(old, -12, -3);
+        Weather mild = weather(old, -8, 2);
+        double truth = truth(old, mended, mild);
+        assertThat(truth).isGreaterThan(0.1);
+        ModelSaving said = ModelSaving.of(old, cold, read(old, cold, 1), mild, read(mended, mild, 2), share -> true);
+        assertThat(said.share().value()).isCloseTo(truth, within(0.06));
+        assertThat(said.before()).isCloseTo(1, within(0.1));
+    }
+}
