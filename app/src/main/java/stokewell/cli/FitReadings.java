@@ -22,9 +22,9 @@ import stokewell.file.ReadingsSeries;
 import stokewell.file.SensorKind;
 import stokewell.file.UnitSystem;
 import stokewell.fit.Placing;
+import stokewell.fit.Probing;
 import stokewell.fit.Readings;
 import stokewell.fit.Series;
-import stokewell.fit.ShopModel;
 import stokewell.fit.Spot;
 import stokewell.network.Compiler;
 import stokewell.rig.Place;
@@ -231,7 +231,7 @@ final class FitReadings {
     }
 
     private static String places(Rig rig) {
-        return ShopModel.spotsOf(rig).stream().map(s -> s.words).collect(Collectors.joining(", "));
+        return Probing.spotsOf(rig).stream().map(s -> s.words).collect(Collectors.joining(", "));
     }
 
     /** The weather of those days: the outdoor sensor, else the file; wind and sun from the file, else as the rig says. */

@@ -3,9 +3,12 @@ package stokewell.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,6 +44,14 @@ final class FitVerb implements Callable<Integer> {
     @Option(names = "--units", paramLabel = "si|us", defaultValue = "si", description = "Default: ${DEFAULT-VALUE}.")
     UnitSystem units;
 
+    @Option(
+            names = "--profile",
+            paramLabel = "NAME",
+            split = ",",
+            description = "Numbers to look at closely: how badly the readings take it if they are held elsewhere. "
+                    + "Default: two that the readings tell least.")
+    List<String> profile;
+
     @Option(names = "--json", description = "Write JSON and nothing else.")
     boolean json;
 
@@ -57,7 +68,7 @@ final class FitVerb implements Callable<Integer> {
         err.flush();
         boolean progress = Boolean.getBoolean("stokewell.progress");
         try (Interrupt interrupt = new Interrupt(err)) {
-            Fit fit = Fitting.fit(rig, found.weather(), found.readings(), Knob.of(rig), done -> {
+            Fit fit = Fitting.fit(rig, found.weather(), found.readings(), Knob.of(rig), closely(rig), done -> {
                 if (progress) bar(err, done);
                 return !interrupt.asked();
             });
@@ -74,6 +85,26 @@ final class FitVerb implements Callable<Integer> {
                     String.format(Locale.ROOT, "The fit failed: %s.", e.getMessage()),
                     "Look whether the sensors sit where it says, and whether the loads are noted.");
         }
+    }
+
+    private List<Knob> closely(Rig rig) {
+        if (profile == null) return null;
+        List<Knob> knobs = new ArrayList<>();
+        for (String name : profile) {
+            Knob found = null;
+            for (Knob k : Knob.of(rig)) if (k.name().equalsIgnoreCase(name.strip())) found = k;
+            if (found == null) {
+                throw Complaint.usage(
+                        "--profile: \"" + name + "\" is no number of this rig.",
+                        "There are: "
+                                + Knob.of(rig).stream()
+                                        .map(k -> k.name().toLowerCase(Locale.ROOT))
+                                        .collect(Collectors.joining(", "))
+                                + ".");
+            }
+            knobs.add(found);
+        }
+        return knobs;
     }
 
     private void tell(Fit fit, FitReadings.Found found) throws IOException {

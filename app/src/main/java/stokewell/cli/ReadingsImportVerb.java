@@ -3,6 +3,9 @@ package stokewell.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +53,12 @@ final class ReadingsImportVerb implements Callable<Integer> {
             description = "Time zone of times that carry none: Europe/Oslo if the logger's clock shifts for summer, "
                     + "+01:00 if it does not. Default: the shop's, at first the computer's.")
     String zone;
+
+    @Option(
+            names = "--start",
+            paramLabel = "MOMENT",
+            description = "When the table begins, where its times are seconds, minutes or hours since the start.")
+    String start;
 
     @Option(
             names = "--dates",
@@ -114,7 +123,8 @@ final class ReadingsImportVerb implements Callable<Integer> {
                         Optional.ofNullable(sensor),
                         wanted,
                         skip,
-                        Instant.now());
+                        Instant.now(),
+                        begin());
                 Import done = Import.of(shop, file, ask, replace);
                 if (shop.zone().isEmpty()) shop.setZone(asked.orElse(home));
                 imports.add(done);
@@ -126,6 +136,14 @@ final class ReadingsImportVerb implements Callable<Integer> {
         }
         if (json) out.println(ReadingsVerbJson.of(imports));
         return 0;
+    }
+
+    private Optional<LocalDateTime> begin() {
+        if (start == null) return Optional.empty();
+        LocalDate yearAgo = LocalDate.now(ZoneId.systemDefault()).minusYears(1);
+        Moments said = Moments.read("--start", start, yearAgo.plusDays(1));
+        if (said.day() == null) throw Complaint.usage("--start " + start + " has no day.", "Write 2024-01-15 08:00.");
+        return Optional.of(said.or(said.day(), LocalTime.MIDNIGHT));
     }
 
     private Optional<SensorUnit> temperature() {

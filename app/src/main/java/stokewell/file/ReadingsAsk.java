@@ -1,6 +1,7 @@
 package stokewell.file;
 
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param map      which columns or sensors are wanted, and as what; empty for all
  * @param skip     whether single rows that cannot be read are left out, instead of refusing the file
  * @param now      no reading is of later than a day after
+ * @param start    when a table begins whose times are seconds since its start, if said; wall clock
  */
 public record ReadingsAsk(
         Optional<ZoneId> zone,
@@ -27,7 +29,27 @@ public record ReadingsAsk(
         Optional<String> sensor,
         List<Wanted> map,
         boolean skip,
-        Instant now) {
+        Instant now,
+        Optional<LocalDateTime> start) {
+
+    /** With times that say their date. */
+    public ReadingsAsk(
+            Optional<ZoneId> zone,
+            ZoneId homeZone,
+            Optional<DateOrder> dates,
+            Optional<Character> decimal,
+            Optional<SensorUnit> unit,
+            Optional<String> sensor,
+            List<Wanted> map,
+            boolean skip,
+            Instant now) {
+        this(zone, homeZone, dates, decimal, unit, sensor, map, skip, now, Optional.empty());
+    }
+
+    /** The same of a table that counts its seconds from a start. */
+    public ReadingsAsk from(Optional<LocalDateTime> other) {
+        return new ReadingsAsk(zone, homeZone, dates, decimal, unit, sensor, map, skip, now, other);
+    }
 
     /**
      * A column, or a sensor of a table with one reading a row.

@@ -28,6 +28,10 @@ public record ReadingsFile(String name, ZoneId zone, List<ReadingsSeries> series
         List<String> told = new ArrayList<>();
         ReadingsText text = ReadingsText.of(path, name);
         if (!text.encoding().isEmpty()) told.add("letters read as " + text.encoding());
+        if (ask.start().isPresent()) {
+            text.from(ReadingsElapsed.find(name, text.head(), ask));
+            told.add("times counted from " + ask.start().get());
+        }
         ReadingsLayout layout = ReadingsLayout.find(name, text.head(), ask);
         ReadingsSurvey survey = ReadingsSurvey.of(name, text, layout, ask);
         if (survey.byRunning) {

@@ -25,6 +25,7 @@ final class ReadingsText {
     private final String name;
     private final Charset charset;
     private final int mark;
+    private ReadingsElapsed elapsed;
 
     private ReadingsText(Path path, String name, Charset charset, int mark) {
         this.path = path;
@@ -95,6 +96,11 @@ final class ReadingsText {
         }
     }
 
+    /** Reads counts from a start as moments from now on. */
+    void from(ReadingsElapsed counts) {
+        elapsed = counts;
+    }
+
     /** In words, where it is not the usual one. */
     String encoding() {
         return charset.equals(StandardCharsets.UTF_8) ? "" : charset.name();
@@ -106,6 +112,11 @@ final class ReadingsText {
         try {
             in.skipNBytes(mark);
             BufferedReader reader = new BufferedReader(new InputStreamReader(in, charset), 1 << 16);
+            if (elapsed != null) {
+                try (BufferedReader counts = reader) {
+                    reader = elapsed.dated(counts);
+                }
+            }
             for (int i = 0; i < line; i++) reader.readLine();
             return reader;
         } catch (IOException | RuntimeException e) {

@@ -47,6 +47,10 @@ public final class Backup {
             Tally tally;
             try (Shop made = Shop.openExisting(draft)) {
                 tally = Tally.of(made);
+                made.database().change(c -> {
+                    ContentSum.put(c);
+                    return true;
+                });
             }
             toDisk(draft);
             Files.move(draft, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
@@ -79,9 +83,17 @@ public final class Backup {
                 Path log = Path.of(copy + end);
                 if (Files.exists(log)) Files.copy(log, Path.of(draft + end), StandardCopyOption.REPLACE_EXISTING);
             }
+            boolean right = ContentSum.isRight(draft);
             Tally tally;
             try (Shop made = Shop.openExisting(draft)) {
                 tally = Tally.of(made);
+                if (!right) {
+                    throw new ShopFault(copy + " is damaged: a row is not what was copied.", "Take another backup.");
+                }
+                made.database().change(c -> {
+                    ContentSum.remove(c);
+                    return true;
+                });
             }
             toDisk(draft);
             Optional<Path> kept = Files.exists(shop) ? Optional.of(putAside(shop, now)) : Optional.empty();

@@ -16,12 +16,14 @@ public final class FitCard {
         Measure as = Measure.plain(units);
         Plain out = new Plain(COLUMN);
         FitWords words = new FitWords(fit, as, "+/-");
+        ChangeWords more = new ChangeWords(fit, as, "+/-");
         out.raw(Plain.name(fit.filed().name(), Plain.WIDTH));
         out.raw(Clock.dayAndHour(fit.at(fit.from())) + " to " + Clock.dayAndHour(fit.at(fit.until())) + ", "
                 + Numbers.of((fit.until() - fit.from()) / 86400, 1) + " days, "
                 + fit.burns().size() + " loads");
         out.blank();
         for (String s : words.sentences()) out.words("", s);
+        out.words(fit.watch().deviation() == null ? "" : "! ", more.changed());
         out.blank();
         out.raw(Plain.left("what", 12) + Plain.right("times the file", 15) + Plain.right("90 % between", 18)
                 + "   known from the readings");
@@ -32,6 +34,7 @@ public final class FitCard {
                     + FitWords.told(f));
         }
         for (String s : words.confused()) out.words("? ", s);
+        for (String s : more.closely()) out.words("? ", s);
         if (!fit.estimate().settled()) out.words("! ", "The fit has not come to rest: take its numbers as rough.");
         out.blank();
         for (Fit.Trace t : fit.traces()) {

@@ -1,6 +1,9 @@
 package stokewell.show;
 
+import java.util.List;
 import stokewell.fit.Fit;
+import stokewell.fit.Spot;
+import stokewell.fit.Watch;
 
 /** Readings with the model's line and its band over them, and what is left over, one pair of panels a sensor. */
 final class FitChart {
@@ -60,5 +63,48 @@ final class FitChart {
         below.level(0, Ink.FAINT, 1);
         below.curve(t.time(), rest, Ink.FIRE, 1.2);
         return on;
+    }
+
+    /** How far every sensor was off on each day, and where something changed. */
+    Drawing days() {
+        double tall = narrow ? 130 : 160;
+        double left = narrow ? 36 : 44;
+        double right = narrow ? 78 : 110;
+        Drawing on = new Drawing(width, 26 + tall + 3 * size, "Each day's error by sensor, in standard errors");
+        double far = 4;
+        for (Watch.Night n : fit.watch().nights()) far = Math.max(far, Math.abs(n.off()));
+        Panel panel = new Panel(on, left, 26, width - left - right, tall, fit.from(), fit.until(), size);
+        panel.scaled(-far, far, 6, "standard errors").hours(fit.weatherStart(), true);
+        panel.level(3, Ink.FAINT, 1, 3, 3).level(-3, Ink.FAINT, 1, 3, 3);
+        Ink[] inks = {Ink.FIRE, Ink.WATER, Ink.TEXT};
+        double[] dashes = {1, 4, 9};
+        int k = 0;
+        for (Fit.Trace t : fit.traces()) {
+            double[][] line = line(t.spot());
+            if (line[0].length < 2) continue;
+            panel.curve(line[0], line[1], inks[k % inks.length], 1.3, dashes[k % dashes.length], 2);
+            panel.name(line[1][line[1].length - 1], t.spot().words, inks[k % inks.length], false);
+            k++;
+        }
+        panel.named();
+        Watch.Deviation d = fit.watch().deviation();
+        if (d != null) {
+            double[] at = {d.time(), d.time()};
+            panel.curve(at, new double[] {-far, far}, Ink.FIRE, 1.5);
+        }
+        return on;
+    }
+
+    /** Times, the middle of each day, and errors of one sensor. */
+    private double[][] line(Spot spot) {
+        List<Watch.Night> own =
+                fit.watch().nights().stream().filter(n -> n.spot() == spot).toList();
+        double[][] line = new double[2][own.size()];
+        for (int i = 0; i < own.size(); i++) {
+            double end = i + 1 < own.size() ? own.get(i + 1).time() : fit.until();
+            line[0][i] = 0.5 * (own.get(i).time() + end);
+            line[1][i] = own.get(i).off();
+        }
+        return line;
     }
 }

@@ -1,11 +1,18 @@
 package stokewell.show;
 
 import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import stokewell.file.UnitSystem;
+import stokewell.fit.Advice;
+import stokewell.fit.Cause;
 import stokewell.fit.Figure;
 import stokewell.fit.Fit;
 import stokewell.fit.Learnt;
 import stokewell.fit.Placing;
+import stokewell.fit.Profile;
+import stokewell.fit.Watch;
 
 /** A fit for programs: units and nulls as in {@link NightJson}. */
 public final class FitJson {
@@ -70,8 +77,71 @@ public final class FitJson {
                 json.text("noted", Boolean.toString(b.noted())).shut();
             }
             json.done();
-            json.texts("sentences", new FitWords(fit, Measure.plain(stokewell.file.UnitSystem.SI), "+/-").sentences());
+            watch(json, fit);
+            closely(json, fit);
+            Measure si = Measure.plain(UnitSystem.SI);
+            ChangeWords more = new ChangeWords(fit, si, "+/-");
+            List<String> sentences = new ArrayList<>(new FitWords(fit, si, "+/-").sentences());
+            sentences.add(more.changed());
+            sentences.addAll(more.closely());
+            json.texts("sentences", sentences);
         }
+    }
+
+    private static void watch(Keyed json, Fit fit) {
+        Watch w = fit.watch();
+        json.open("changed").number("strength", w.strength(), 1).number("toldFrom", Watch.THRESHOLD, 1);
+        Watch.Deviation d = w.deviation();
+        if (d == null) json.nothing("what");
+        else {
+            json.open("what").time("time", fit.at(d.time())).time("earliest", fit.at(d.earliest()));
+            json.time("latest", fit.at(d.latest())).text("oneDay", Boolean.toString(d.over()));
+            json.text("named", Boolean.toString(d.isNamed())).list("suspects");
+            for (Watch.Suspect s : d.suspects()) {
+                boolean factor = s.change().cause() instanceof Cause.Turned;
+                json.item().text("cause", s.change().cause().name());
+                json.text("sizeIs", sizeIs(s.change().cause()));
+                double size = s.change().size();
+                json.number("size", factor ? Math.exp(size) : size, 3);
+                json.number("low", factor ? Math.exp(size - s.half()) : size - s.half(), 3);
+                json.number("high", factor ? Math.exp(size + s.half()) : size + s.half(), 3);
+                json.number("likelihood", s.share(), 4).shut();
+            }
+            json.done().shut();
+        }
+        json.list("days");
+        for (Watch.Night n : w.nights()) {
+            json.item().time("from", fit.at(n.time())).text("place", n.spot().words);
+            json.number("standardErrors", n.off(), 2).shut();
+        }
+        json.done().shut();
+    }
+
+    private static String sizeIs(Cause cause) {
+        if (cause instanceof Cause.Turned) return "factor on before";
+        return cause instanceof Cause.Loose ? "share of the way to the room" : "K";
+    }
+
+    private static void closely(Keyed json, Fit fit) {
+        json.list("profiles");
+        for (Profile p : fit.profiles()) {
+            json.item().text("name", p.knob().name().toLowerCase(Locale.ROOT));
+            json.text("flat", Boolean.toString(p.isFlat()));
+            json.number("low", p.low(), 4).number("high", p.high(), 4).list("points");
+            for (int i = 0; i < p.factor().length; i++) {
+                json.item().number("factor", p.factor()[i], 4).number("rise", p.rise()[i], 3);
+                json.number("riseOfReadings", p.told()[i], 3).shut();
+            }
+            json.done().shut();
+        }
+        json.done();
+        json.list("wouldTell");
+        for (Advice a : fit.advice()) {
+            json.item().text("name", a.knob().name().toLowerCase(Locale.ROOT));
+            json.text("what", a.spot() == null ? "as many days again" : "sensor at " + a.spot().words);
+            json.number("asWide", a.after() / a.before(), 3).shut();
+        }
+        json.done();
     }
 
     private static void learnt(Keyed json, Learnt l) {

@@ -15,6 +15,7 @@ public final class FitPage {
     public static String html(Fit fit, Placing placing, UnitSystem units) {
         Measure as = Measure.printed(units);
         FitWords words = new FitWords(fit, as, "±");
+        ChangeWords more = new ChangeWords(fit, as, "±");
         String when = Clock.date(fit.at(fit.from())) + " to " + Clock.date(fit.at(fit.until()));
         Page page = new Page(fit.filed().name() + ", fit, " + when);
         page.head(fit.filed().name(), when + ", held against its readings", "");
@@ -22,6 +23,7 @@ public final class FitPage {
         if (!sentences.isEmpty()) page.verdict(sentences.get(0));
         List<Cautions.Caution> rest = new ArrayList<>();
         for (int i = 1; i < sentences.size(); i++) rest.add(new Cautions.Caution(false, sentences.get(i)));
+        rest.add(new Cautions.Caution(fit.watch().deviation() != null, more.changed()));
         page.cautions(rest);
         page.title(
                 "What was learnt",
@@ -37,7 +39,17 @@ public final class FitPage {
             });
         }
         page.table("factors", new String[] {"what", "factor", "90 %", "known"}, rows);
-        for (String s : words.confused()) page.title("", s);
+        List<String> open = new ArrayList<>(words.confused());
+        open.addAll(more.closely());
+        if (!open.isEmpty()) {
+            page.title("What these readings cannot tell apart", "");
+            page.cautions(open.stream().map(s -> new Cautions.Caution(false, s)).toList());
+        }
+        page.title(
+                "Day by day",
+                "How far each sensor was off the model from one morning to the next, in standard errors, the part that "
+                        + "the hours before foretold left out. Beyond 3 is more than chance.");
+        page.figure(new FitChart(fit, as, Page.DESK).days(), new FitChart(fit, as, Page.PHONE).days());
         for (Fit.Trace t : fit.traces()) {
             page.title(
                     "Read and modelled: " + t.spot().words,

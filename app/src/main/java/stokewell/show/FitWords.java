@@ -37,7 +37,7 @@ final class FitWords {
         Fit.Factor jacket = fit.factor(Knob.JACKET);
         boolean known = jacket != null && jacket.told() != Fit.Told.HARDLY;
         StringBuilder text = new StringBuilder("Your store loses " + watts(s.power()) + " at " + as.hot(s.water()));
-        text.append(", ").append(Numbers.percent(s.base().value())).append(" of it through the base");
+        text.append(", ").append(share(s.base())).append(" of it through the base");
         if (!known) text.append(" - so the rig file says; these readings hardly tell");
         Learnt.Foam foam = fit.learnt().foam();
         if (foam != null) {
@@ -83,7 +83,13 @@ final class FitWords {
             doors += c.heat().value();
             half += c.heat().half();
         }
-        if (walls != null && doors - half > walls.heat().high()) all.add("The doors cost more than the walls.");
+        if (walls != null && doors > 0) {
+            boolean more = doors - half > walls.heat().high();
+            boolean less = doors + half < walls.heat().low();
+            String heat = energy(new Figure(doors, half)) + " against " + energy(walls.heat());
+            if (more) all.add("The doors cost more than the walls: " + heat + ".");
+            else if (!less) all.add("The doors may cost as much as the walls: " + heat + ".");
+        }
         double lost = 0;
         for (Learnt.Cost c : fit.learnt().costs()) lost += Math.max(0, c.heat().value());
         Learnt.Cost first =
@@ -135,6 +141,19 @@ final class FitWords {
         double scale = as.us() ? 3.412142 : 1;
         return Numbers.of(scale * f.value(), 0) + " " + plusMinus + " " + Numbers.of(scale * f.half(), 0)
                 + (as.us() ? " Btu/h" : " W");
+    }
+
+    private String share(Figure f) {
+        // a base that the readings cannot turn has no interval of its own
+        if (f.half() < 0.005) return Numbers.percent(f.value());
+        return Numbers.of(100 * f.value(), 0) + " " + plusMinus + " " + Numbers.of(100 * f.half(), 0) + " %";
+    }
+
+    private String energy(Figure f) {
+        double half = as.energyNumber(f.half());
+        int decimals = half >= 2 ? 0 : 1;
+        return Numbers.of(as.energyNumber(f.value()), decimals) + " " + plusMinus + " " + Numbers.of(half, decimals)
+                + " " + as.energyUnit();
     }
 
     private String by(Figure f) {

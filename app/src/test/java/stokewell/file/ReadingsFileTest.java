@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -212,6 +213,18 @@ class ReadingsFileTest {
                 .extracting(s -> s.unit().kind())
                 .containsExactly(SensorKind.HUMIDITY, SensorKind.SHARE);
         assertThat(file.series().get(0).values()[0]).isCloseTo(0.555, within(1e-12));
+    }
+
+    @Test
+    void secondsSinceAStartThatIsSaidBecomeMoments() {
+        ReadingsAsk ask = in(ZoneId.of("Europe/Oslo")).from(Optional.of(LocalDateTime.parse("2024-01-31T17:00:00")));
+        ReadingsFile file = read(ask, "t_s,room [C]", "0,18.5", "300.4,18.4", "90000,18.0");
+        long start = Instant.parse("2024-01-31T16:00:00Z").getEpochSecond();
+        assertThat(file.series().get(0).times()).containsExactly(start, start + 300, start + 90000);
+        assertThat(celsius(file.series().get(0))).containsExactly(18.5, 18.4, 18.0);
+        ReadingsFile minutes = read(ask, "No;elapsed [min];room [C]", "1;0;18,5", "2;2,5;18,4");
+        assertThat(minutes.series().get(0).times()).containsExactly(start, start + 150);
+        refused(() -> read(ask, "n,room [C]", "0,18.5", "300,18.4"), 0, "no column that counts", "t_s");
     }
 
     @Test

@@ -1,149 +1,95 @@
 package stokewell.bench;
 
-import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Random;
-import stokewell.file.RigFile;
-import stokewell.file.WeatherFile;
 import stokewell.fit.Burns;
 import stokewell.fit.Estimate;
 import stokewell.fit.Estimator;
 import stokewell.fit.Fitting;
-import stokewell.fit.Knob;
-import stokewell.fit.Rehearsal;
 import stokewell.fit.ShopModel;
 import stokewell.fit.Spot;
-import stokewell.network.Compiler;
-import stokewell.rig.Habit;
-import stokewell.rig.Place;
-import stokewell.rig.Rig;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
-import stokewell.weather.Site;
-import stokewell.weather.Weather;
 
 /**
- * How often the interval of a fit holds the truth: invented readings of a rig whose numbers are drawn at random, with noise,
- * a slow error that no model knows, offsets and badly weighed wood, fitted by the same rig as its file tells it.
+ * How often the interval of a fit holds the truth: shops invented around a rig, each fitted by the rig as its file tells it.
  *
- * <p>Arguments: rig file, weather file, first moment, days, runs, seed.
+ * <p>Arguments: rig file, weather file, first moment, days, runs, seed. {@code -Dwider=1} leaves the intervals as least squares
+ * tells them, {@code -Dspoil=} makes the readings worse.
  */
 public final class FitCoverage {
 
-    private FitCoverage() {}
+    private final InventedShop shop;
+    private final Simulation settled;
+    private final double spoil = Double.parseDouble(System.getProperty("spoil", "1"));
+    private final double wider = Double.parseDouble(System.getProperty("wider", Double.toString(Fitting.WIDER)));
+    private final List<Double> ratios = new ArrayList<>();
+    private final int[] held = new int[100];
+    private final int[] count = new int[100];
+    private final double[] told = new double[100];
+    private List<String> names = List.of();
+    private double seconds;
+    private int engineRuns;
+    private int failed;
+
+    private FitCoverage(InventedShop shop) {
+        this.shop = shop;
+        settled = Replay.settled(
+                shop.rig(), shop.weather().meanDay(shop.begin(), shop.begin().plusDays(shop.days())), true);
+    }
 
     public static void main(String[] args) throws Exception {
-        Rig rig = RigFile.read(Path.of(args[0]), List.of()).rig();
-        Place place = rig.place();
-        Site site = new Site(place.latitude(), place.longitude(), place.utcOffset(), place.altitude());
-        LocalDateTime begin = LocalDateTime.parse(args[2]);
-        int days = Integer.parseInt(args[3]);
+        FitCoverage c = new FitCoverage(InventedShop.of(args[0], args[1], args[2], Integer.parseInt(args[3])));
         int runs = Integer.parseInt(args[4]);
-        long seed = Long.parseLong(args[5]);
-        Weather weather =
-                Weather.of(WeatherFile.read(Path.of(args[1]), site).hourly(), site, Compiler.surfaces(rig), begin);
-        List<Spot> spots = List.of(Spot.ROOM, Spot.STORE_TOP, Spot.STORE_BOTTOM, Spot.OUTDOOR);
-        List<Knob> knobs = Knob.of(rig);
-        Simulation settled = Replay.settled(rig, weather.meanDay(begin, begin.plusDays(days)), true);
-        double spoil = Double.parseDouble(System.getProperty("spoil", "1"));
-        List<Double> ratios = new ArrayList<>();
-        int[] held = new int[100];
-        int[] count = new int[100];
-        double[] told = new double[100];
-        List<String> names = new ArrayList<>();
-        double seconds = 0;
-        int engineRuns = 0;
-        for (int run = 0; run < runs; run++) {
-            Random dice = new Random(seed + run);
-            Rig truth = rig;
-            double[] factor = new double[knobs.size()];
-            double heat = 1;
-            for (int k = 0; k < factor.length; k++) {
-                factor[k] = Math.max(-1.5, Math.min(1.5, dice.nextGaussian())) * knobs.get(k).spread;
-                truth = knobs.get(k).turned(truth, Math.exp(factor[k]));
-                if (knobs.get(k) == Knob.WOOD) heat = Math.exp(factor[k]);
-            }
-            List<Replay.Load> loads = new ArrayList<>();
-            for (int d = 0; d < days; d++) {
-                for (Habit.Load l : ((Habit.Clock) rig.habit()).loads()) {
-                    if (dice.nextDouble() < 0.15) continue;
-                    double t = d * 86400 + l.at() - begin.toLocalTime().toSecondOfDay() + 1200 * dice.nextGaussian();
-                    if (t > 600) loads.add(new Replay.Load(t, l.mass() * (0.8 + 0.4 * dice.nextDouble())));
-                }
-            }
-            Simulation trueStart = Replay.settled(
-                    Boolean.getBoolean("priorStart") ? rig : truth,
-                    weather.meanDay(begin, begin.plusDays(days)),
-                    Boolean.getBoolean("easedTruth"));
-            Rehearsal.Invented invented = Rehearsal.readings(
-                    truth,
-                    weather,
-                    trueStart,
-                    loads,
-                    heat,
-                    spots,
-                    0,
-                    days * 86400.0,
-                    new Rehearsal.Spoilt(0.1, 0.3 * spoil, 3 * 3600, 0.3 * spoil, 300, 0.07 * spoil, seed + run));
-            long t0 = System.nanoTime();
-            ShopModel model = new ShopModel(
-                    rig,
-                    weather,
-                    settled,
-                    invented.readings(),
-                    Burns.of(
-                            loads,
-                            null,
-                            rig,
-                            0,
-                            days * 86400.0,
-                            begin.toLocalTime().toSecondOfDay()),
-                    knobs);
-            Estimate e = Estimator.of(model, model.observed(), share -> true)
-                    .widened(Double.parseDouble(System.getProperty("wider", Double.toString(Fitting.WIDER))));
-            if (Boolean.getBoolean("diagnose")) {
-                double[] q = new double[e.value().length];
-                System.arraycopy(factor, 0, q, 0, factor.length);
-                for (double[] w : new double[][] {q, e.value()}) {
-                    double[] f = model.at(w);
-                    for (var c : model.observed().channels()) {
-                        double ss = 0;
-                        for (int i = c.from(); i < c.until(); i++)
-                            ss += Math.pow(model.observed().value()[i] - f[i], 2);
-                        System.out.printf("%s %.3f  ", c.name(), Math.sqrt(ss / (c.until() - c.from())));
-                    }
-                    double prior = 0;
-                    for (int j = 0; j < w.length; j++)
-                        prior += Math.pow(w[j] / model.unknowns().get(j).spread(), 2);
-                    System.out.printf("prior %.2f%n", prior);
-                }
-            }
-            seconds += (System.nanoTime() - t0) * 1e-9;
-            engineRuns += e.runs();
-            names = model.unknowns().stream().map(u -> u.name()).toList();
-            StringBuilder line = new StringBuilder();
-            for (int j = 0; j < names.size(); j++) {
-                double right;
-                if (j < knobs.size()) right = factor[j];
-                else if (names.get(j).endsWith(" offset"))
-                    right = invented.offsets().get(Spot.named(names.get(j).replace(" offset", "")));
-                else continue;
-                count[j]++;
-                told[j] += e.told(j);
-                if (Math.abs(e.value()[j] - right) <= e.half(j, 0.9)) held[j]++;
-                ratios.add(Math.abs(e.value()[j] - right) / e.half(j, 0.9));
-                if (run < 3)
-                    line.append(String.format(
-                            Locale.ROOT, " %s %.2f(%.2f+-%.2f)", names.get(j), right, e.value()[j], e.half(j, .9)));
-            }
-            if (run < 3)
-                System.out.println(line + " rounds " + e.rounds() + " runs " + e.runs() + " f " + e.freedom() + " "
-                        + e.disturbances());
+        for (int run = 1; run <= runs; run++) {
+            c.one(Long.parseLong(args[5]) + run - 1);
+            if (run % 20 == 0 || run == runs) c.tell(run);
         }
+    }
+
+    private void one(long seed) {
+        InventedShop.Drawn drawn = shop.drawn(seed, spoil, truth -> null);
+        long began = System.nanoTime();
+        ShopModel model = new ShopModel(
+                shop.rig(),
+                shop.weather(),
+                settled,
+                drawn.invented().readings(),
+                Burns.of(
+                        drawn.noted(),
+                        null,
+                        shop.rig(),
+                        0,
+                        shop.until(),
+                        shop.begin().toLocalTime().toSecondOfDay()),
+                shop.knobs());
+        Estimate e;
+        try {
+            e = Estimator.of(model, model.observed(), share -> true).widened(wider);
+        } catch (IllegalStateException stuck) {
+            failed++;
+            return;
+        }
+        seconds += (System.nanoTime() - began) * 1e-9;
+        engineRuns += e.runs();
+        names = model.unknowns().stream().map(u -> u.name()).toList();
+        for (int j = 0; j < names.size(); j++) {
+            double right;
+            if (j < shop.knobs().size()) right = drawn.factor()[j];
+            else if (names.get(j).endsWith(" offset")) {
+                right = drawn.invented().offsets().get(Spot.named(names.get(j).replace(" offset", "")));
+            } else continue;
+            count[j]++;
+            told[j] += e.told(j);
+            if (Math.abs(e.value()[j] - right) <= e.half(j, Fitting.SURE)) held[j]++;
+            ratios.add(Math.abs(e.value()[j] - right) / e.half(j, Fitting.SURE));
+        }
+    }
+
+    private void tell(int runs) {
         ratios.sort(null);
+        if (ratios.isEmpty()) return;
         System.out.printf(Locale.ROOT, "nine in ten errors are less than %.2f times the half width%n", ratios.get((int)
                 (0.9 * ratios.size())));
         int all = 0;
@@ -161,9 +107,11 @@ public final class FitCoverage {
         }
         System.out.printf(
                 Locale.ROOT,
-                "all %.1f %% of %d intervals; %.2f s and %d runs of the engine a fit%n",
+                "all %.1f %% of %d intervals of %d shops, %d fits came to no end; %.2f s and %d runs of the engine a fit%n",
                 100.0 * allHeld / all,
                 all,
+                runs - failed,
+                failed,
                 seconds / runs,
                 engineRuns / runs);
     }

@@ -2,13 +2,10 @@ package stokewell.fit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.function.DoublePredicate;
-import java.util.stream.IntStream;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -27,38 +24,31 @@ import org.hipparchus.util.Pair;
  * <p>Rounds: the model is fitted by Levenberg and Marquardt (Hipparchus, after MINPACK) to whitened residuals; the
  * disturbance of each channel is estimated anew from what is left over ({@link Disturbance}); spikes are left out; large
  * innovations are weighed down (Huber, Ann. Math. Stat. 35 (1964) 73, at 2.5). What was known before enters as one row an
- * unknown. Slopes by finite differences, all runs of one point side by side on the processors there are.
+ * unknown.
  */
 public final class Estimator {
 
     private static final double HUBER = 2.5;
     private static final double SPIKE = 6;
     private static final int MOST_ROUNDS = 6;
-    /** Rows of channels this near belong together, s. */
-    private static final double TOGETHER = 7200;
-
     private static final double HOPELESS = 1e3;
 
-    private final Response response;
     private final Observed observed;
     private final List<Unknown> unknowns;
-    private final DoublePredicate goOn;
-    private final AtomicInteger runs = new AtomicInteger();
+    private final Asked asked;
+    private final boolean dear;
     private List<Disturbance> disturbances;
-    private double[] weight;
+    private final double[] weight;
     private final boolean[] skip;
-    private double done;
-    private double[] slopesAt;
-    private double[][] lastSlopes;
-    private double[] readAt;
-    private double[] lastRead;
+    private final boolean[] hidden;
 
     private Estimator(Response response, Observed observed, DoublePredicate goOn) {
-        this.response = response;
         this.observed = observed;
-        this.goOn = goOn;
         unknowns = response.unknowns();
+        asked = new Asked(response, goOn);
+        dear = response.isDear();
         skip = new boolean[observed.rows()];
+        hidden = new boolean[observed.rows()];
         weight = new double[observed.rows()];
         Arrays.fill(weight, 1);
         disturbances = new ArrayList<>();
@@ -74,49 +64,76 @@ public final class Estimator {
     public static Estimate of(Response response, Observed observed, DoublePredicate goOn) {
         double[] before =
                 response.unknowns().stream().mapToDouble(Unknown::before).toArray();
-        return new Estimator(response, observed, goOn).run(before);
+        return new Estimator(response, observed, goOn).run(before, Double.POSITIVE_INFINITY, p -> {});
     }
 
     /** As {@link #of(Response, Observed, DoublePredicate)}, from values that may be near. */
     public static Estimate of(Response response, Observed observed, double[] start, DoublePredicate goOn) {
-        return new Estimator(response, observed, goOn).run(start);
+        return new Estimator(response, observed, goOn).run(start, Double.POSITIVE_INFINITY, p -> {});
     }
 
-    private Estimate run(double[] start) {
+    /**
+     * Estimates twice: from what was read before a time, then, from there, from all.
+     *
+     * @param start values that are near
+     * @param atCut told the first values
+     */
+    static Estimate of(
+            Response response,
+            Observed observed,
+            double[] start,
+            double cut,
+            Consumer<double[]> atCut,
+            DoublePredicate goOn) {
+        return new Estimator(response, observed, goOn).run(start, cut, atCut);
+    }
+
+    /** Values that are near, to begin from, with no word on their errors. */
+    static double[] near(Response response, Observed observed, double[] start, DoublePredicate goOn) {
+        return new Estimator(response, observed, goOn).rounds(start, false).p();
+    }
+
+    /** Values after some rounds. */
+    private record Rounds(double[] p, int count, boolean settled) {}
+
+    private Estimate run(double[] start, double cut, Consumer<double[]> atCut) {
+        Rounds all;
+        int before = 0;
+        if (cut < Double.POSITIVE_INFINITY) {
+            for (int i = 0; i < skip.length; i++) hidden[i] = observed.time()[i] >= cut;
+            System.arraycopy(hidden, 0, skip, 0, skip.length);
+            Rounds part = rounds(start, true);
+            atCut.accept(part.p().clone());
+            Arrays.fill(hidden, false);
+            before = part.count();
+            all = rounds(part.p(), true);
+        } else {
+            all = rounds(start, false);
+        }
+        double[] fitted = asked.read(all.p());
+        return conclude(all.p(), Arrays.copyOf(fitted, observed.rows()), before + all.count(), all.settled());
+    }
+
+    /** @param known whether the disturbances have been estimated */
+    private Rounds rounds(double[] start, boolean known) {
         double[] p = start.clone();
         boolean settled = false;
         int round = 0;
-        double[] fitted = null;
         for (; round < MOST_ROUNDS && !settled; round++) {
-            done = round / (double) MOST_ROUNDS;
-            double[] next = fit(p, round == 0 ? 8 : 4);
+            boolean weighed = known || round > 0;
+            if (weighed) reweigh(asked.read(p));
+            asked.round();
+            double[] next = fit(p, dear ? 3 : round == 0 ? 8 : 4);
             double furthest = 0;
             for (int j = 0; j < next.length; j++) {
                 furthest = Math.max(
                         furthest, Math.abs(next[j] - p[j]) / unknowns.get(j).spread());
             }
             p = next;
-            fitted = read(p);
-            if (fitted == null) throw new IllegalStateException("the model has no answer for its own best fit");
-            settled = round >= 1 && furthest < 0.1;
-            if (!settled) reweigh(fitted);
+            if (asked.read(p) == null) throw new IllegalStateException("the model has no answer for its own best fit");
+            settled = weighed && furthest < 0.1;
         }
-        return conclude(p, fitted, round, settled);
-    }
-
-    /** What the model reads; the last answer is kept. */
-    private double[] read(double[] p) {
-        synchronized (runs) {
-            if (Arrays.equals(p, readAt)) return lastRead;
-        }
-        if (!goOn.test(Math.min(0.99, done))) throw new CancellationException("fit stopped");
-        runs.incrementAndGet();
-        double[] answer = response.at(p);
-        synchronized (runs) {
-            readAt = p.clone();
-            lastRead = answer;
-        }
-        return answer;
+        return new Rounds(p, round, settled);
     }
 
     /** One fit with the disturbances as they stand. */
@@ -131,7 +148,7 @@ public final class Estimator {
             @Override
             public RealVector computeValue(double[] p) {
                 double[] out = new double[rows];
-                double[] f = read(p);
+                double[] f = asked.read(p);
                 if (f == null) {
                     Arrays.fill(out, HOPELESS);
                 } else {
@@ -148,7 +165,7 @@ public final class Estimator {
 
             @Override
             public RealMatrix computeJacobian(double[] p) {
-                double[][] columns = copy(slopes(p, false));
+                double[][] columns = copy(asked.slopes(p));
                 whiten(columns);
                 double[][] a = new double[rows][p.length];
                 for (int j = 0; j < p.length; j++) {
@@ -179,9 +196,9 @@ public final class Estimator {
                 });
         try {
             return new LevenbergMarquardtOptimizer()
-                    .withInitialStepBoundFactor(2)
-                    .withCostRelativeTolerance(1e-6)
-                    .withParameterRelativeTolerance(1e-5)
+                    .withInitialStepBoundFactor(dear ? 100 : 2)
+                    .withCostRelativeTolerance(dear ? 1e-4 : 1e-6)
+                    .withParameterRelativeTolerance(dear ? 1e-3 : 1e-5)
                     .optimize(problem)
                     .getPoint()
                     .toArray();
@@ -190,14 +207,14 @@ public final class Estimator {
         }
     }
 
-    private static double[][] copy(double[][] columns) {
+    private double[][] copy(double[][] columns) {
         double[][] copies = new double[columns.length][];
-        for (int j = 0; j < copies.length; j++) copies[j] = columns[j].clone();
+        for (int j = 0; j < copies.length; j++) copies[j] = Arrays.copyOf(columns[j], observed.rows());
         return copies;
     }
 
     private double[] residual(double[] f) {
-        double[] r = new double[f.length];
+        double[] r = new double[observed.rows()];
         for (int i = 0; i < r.length; i++) r[i] = observed.value()[i] - f[i];
         return r;
     }
@@ -208,40 +225,6 @@ public final class Estimator {
             disturbances.get(c).whiten(observed.time(), skip, columns, channel.from(), channel.until());
         }
         for (double[] column : columns) for (int i = 0; i < column.length; i++) column[i] *= weight[i];
-    }
-
-    /**
-     * Slopes of every row by every unknown; the runs go side by side. Steps are large, a good part of what is not known:
-     * switches make the model rough, and a small step would follow the roughness.
-     *
-     * @param both to both sides
-     */
-    private double[][] slopes(double[] p, boolean both) {
-        if (!both && Arrays.equals(p, slopesAt)) return lastSlopes;
-        double[] f = both ? new double[0] : read(p);
-        double[][] columns = new double[p.length][];
-        IntStream.range(0, p.length).parallel().forEach(j -> columns[j] = slope(p, f, j, both));
-        if (!both) {
-            slopesAt = p.clone();
-            lastSlopes = columns;
-        }
-        return columns;
-    }
-
-    private double[] slope(double[] p, double[] f, int j, boolean both) {
-        double[] known = response.slope(j, p);
-        if (known != null) return known;
-        Unknown u = unknowns.get(j);
-        double[] up = p.clone();
-        up[j] = p[j] + u.step() > u.high() ? p[j] - u.step() : p[j] + u.step();
-        double[] there = read(up);
-        double[] down = p.clone();
-        if (both) down[j] = u.held(2 * p[j] - up[j]);
-        double[] here = both ? read(down) : f;
-        double[] column = new double[observed.rows()];
-        if (there == null || here == null) return column;
-        for (int i = 0; i < column.length; i++) column[i] = (there[i] - here[i]) / (up[j] - down[j]);
-        return column;
     }
 
     /** Spikes out, disturbances anew, large innovations weighed down. */
@@ -274,11 +257,14 @@ public final class Estimator {
         Arrays.sort(sorted);
         if (sorted.length == 0) return;
         double usual = Math.max(c.least(), 1.4826 * sorted[sorted.length / 2]);
-        for (int i = 0; i < off.length; i++) skip[c.from() + i] = off[i] > SPIKE * usual && off[i] > 4 * c.least();
+        for (int i = 0; i < off.length; i++) {
+            boolean spike = off[i] > SPIKE * usual && off[i] > 4 * c.least();
+            skip[c.from() + i] = spike || hidden[c.from() + i];
+        }
     }
 
     private Estimate conclude(double[] p, double[] fitted, int rounds, boolean settled) {
-        double[][] raw = slopes(p, true);
+        double[][] raw = asked.slopesBothSides(p);
         double[][] columns = copy(raw);
         whiten(columns);
         int n = p.length;
@@ -302,8 +288,9 @@ public final class Estimator {
             used += Math.max(0, 1 - covariance.getEntry(j, j) / (spread * spread));
         }
         double freedom = Math.max(3, worth - used);
-        RealMatrix honest =
-                together(covariance, columns, innovations(fitted)).scalarMultiply(Math.min(2, worth / freedom));
+        RealMatrix honest = new Sandwich(observed, skip)
+                .together(covariance, columns, innovations(fitted))
+                .scalarMultiply(Math.min(2, worth / freedom));
         return new Estimate(
                 List.copyOf(unknowns),
                 p,
@@ -315,7 +302,7 @@ public final class Estimator {
                 columns,
                 freedom,
                 rounds,
-                runs.get(),
+                asked.runs(),
                 settled);
     }
 
@@ -336,59 +323,5 @@ public final class Estimator {
             worth += disturbances.get(c).worth(count, step);
         }
         return worth;
-    }
-
-    /**
-     * The covariance once the channels err together: a heavier load than noted warms room and store alike, and three sensors
-     * that err as one tell less than three. The middle of the sandwich takes the correlation of the channels' innovations at
-     * the same time as it is found (White, Econometrica 50 (1982) 1); no error may shrink by it.
-     */
-    private RealMatrix together(RealMatrix covariance, double[][] columns, double[] e) {
-        int n = columns.length;
-        int channels = observed.channels().size();
-        List<Map<Long, Integer>> places = new ArrayList<>();
-        for (Observed.Channel c : observed.channels()) {
-            Map<Long, Integer> place = new HashMap<>();
-            for (int i = c.from(); i < c.until(); i++) if (!skip[i]) place.put(stretch(i), i);
-            places.add(place);
-        }
-        RealMatrix between = new Array2DRowRealMatrix(n, n);
-        for (int a = 0; a < channels; a++) {
-            for (int b = 0; b < a; b++) {
-                double ab = 0;
-                double aa = 0;
-                double bb = 0;
-                for (Map.Entry<Long, Integer> at : places.get(a).entrySet()) {
-                    Integer other = places.get(b).get(at.getKey());
-                    if (other == null) continue;
-                    ab += e[at.getValue()] * e[other];
-                    aa += e[at.getValue()] * e[at.getValue()];
-                    bb += e[other] * e[other];
-                }
-                double r = aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 0;
-                for (Map.Entry<Long, Integer> at : places.get(a).entrySet()) {
-                    Integer other = places.get(b).get(at.getKey());
-                    if (other == null) continue;
-                    for (int i = 0; i < n; i++) {
-                        for (int j = 0; j < n; j++) {
-                            double both = columns[i][at.getValue()] * columns[j][other]
-                                    + columns[j][at.getValue()] * columns[i][other];
-                            between.addToEntry(i, j, r * both);
-                        }
-                    }
-                }
-            }
-        }
-        RealMatrix wide = covariance.add(covariance.multiply(between).multiply(covariance));
-        RealMatrix scale = new Array2DRowRealMatrix(n, n);
-        for (int j = 0; j < n; j++) {
-            double ratio = wide.getEntry(j, j) / covariance.getEntry(j, j);
-            scale.setEntry(j, j, Math.sqrt(Math.max(1, ratio)));
-        }
-        return scale.multiply(covariance).multiply(scale);
-    }
-
-    private long stretch(int row) {
-        return (long) Math.floor(observed.time()[row] / TOGETHER);
     }
 }

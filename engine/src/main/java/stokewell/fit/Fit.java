@@ -16,6 +16,9 @@ import stokewell.rig.Rig;
  * @param burns    the loads behind it, with their weights as estimated
  * @param learnt   what follows from it
  * @param confused pairs of unknowns that these readings cannot tell apart
+ * @param watch    whether something changed
+ * @param profiles of the knobs that were looked at more closely
+ * @param advice   what would tell them better
  */
 public record Fit(
         Rig filed,
@@ -29,7 +32,10 @@ public record Fit(
         List<Holdout> holdout,
         List<Burn> burns,
         Learnt learnt,
-        List<Confused> confused) {
+        List<Confused> confused,
+        Watch watch,
+        List<Profile> profiles,
+        List<Advice> advice) {
 
     /** How much the readings have told of a number. */
     public enum Told {

@@ -24,6 +24,10 @@ public final class Fitting {
      */
     public static final double WIDER = 1.65;
 
+    /** Days that are enough to come near, s. */
+    private static final double FIRST = 6 * DAY;
+
+    private static final int MOST_CLOSELY = 2;
     private static final double CONFUSED = 0.85;
 
     private Fitting() {}
@@ -42,38 +46,131 @@ public final class Fitting {
      * @throws CancellationException when it is stopped
      */
     public static Fit fit(Rig rig, Weather weather, Readings readings, List<Knob> knobs, DoublePredicate goOn) {
+        return fit(rig, weather, readings, knobs, null, goOn);
+    }
+
+    /**
+     * Fits.
+     *
+     * @param closely knobs whose likelihood is followed away from its best; null for those that the readings tell least
+     */
+    public static Fit fit(
+            Rig rig, Weather weather, Readings readings, List<Knob> knobs, List<Knob> closely, DoublePredicate goOn) {
         double from = readings.from();
         double until = readings.until();
         double days = (until - from) / DAY;
         if (days < 1.5) throw new IllegalArgumentException("a fit needs a day and a half of readings or more");
         Simulation settled = settled(rig, weather, readings);
-        List<Burn> burns = Burns.of(
+        List<Burn> burns = burns(rig, weather, readings);
+        int kept = keptBack(days);
+        double cut = until - kept * DAY;
+        ShopModel whole = new ShopModel(rig, weather, settled, readings, burns, knobs);
+        double[] start = near(rig, weather, settled, readings, burns, knobs, whole, done -> goOn.test(0.3 * done));
+        DoublePredicate most = done -> goOn.test(0.3 + 0.5 * done);
+        List<List<Fit.Holdout>> held = new ArrayList<>();
+        Estimate told = kept == 0
+                ? Estimator.of(whole, whole.observed(), start, most)
+                : Estimator.of(whole, whole.observed(), start, cut, p -> held.add(holdout(whole, p, cut)), most);
+        List<Fit.Holdout> holdout = held.isEmpty() ? null : held.get(0);
+        Estimate estimate = told.widened(WIDER);
+        Watch watch = Deviations.of(whole, rig, told, done -> goOn.test(0.8 + 0.1 * done));
+        List<Fit.Confused> confused = confused(told);
+        List<Knob> asked = closely == null ? open(whole, estimate, confused) : closely;
+        Telling telling = new Telling(whole, told, estimate);
+        List<Profile> profiles = telling.profiles(asked, done -> goOn.test(0.9));
+        Learnt learnt = Learning.from(whole, weather, readings, estimate, done -> goOn.test(0.9 + 0.1 * done));
+        return told(
+                rig,
+                weather,
+                readings,
+                whole,
+                estimate,
+                holdout,
+                learnt,
+                new Looked(confused, watch, profiles, telling.advice(asked)));
+    }
+
+    /** What was looked at beside the numbers themselves. */
+    private record Looked(List<Fit.Confused> confused, Watch watch, List<Profile> profiles, List<Advice> advice) {}
+
+    /** The knobs that are worth a closer look: of pairs that only show together, then those hardly told that bear on wood. */
+    private static List<Knob> open(ShopModel model, Estimate e, List<Fit.Confused> confused) {
+        List<Knob> open = new ArrayList<>();
+        for (Fit.Confused c : confused) {
+            for (Unknown u : List.of(c.one(), c.other())) {
+                int j = e.place(u.name());
+                if (j < model.knobs().size() && !open.contains(model.knobs().get(j)))
+                    open.add(model.knobs().get(j));
+            }
+        }
+        for (Knob k : List.of(Knob.BASE, Knob.JACKET, Knob.WALLS, Knob.LEAKAGE)) {
+            int j = model.knobs().indexOf(k);
+            if (j >= 0 && !open.contains(k) && e.told(j) < 0.75) open.add(k);
+        }
+        return List.copyOf(open.subList(0, Math.min(MOST_CLOSELY, open.size())));
+    }
+
+    private static List<Fit.Confused> confused(Estimate e) {
+        List<Fit.Confused> confused = new ArrayList<>();
+        for (int i = 0; i < e.value().length; i++) {
+            for (int j = 0; j < i; j++) {
+                double r = e.correlation(i, j);
+                if (Math.abs(r) > CONFUSED) {
+                    confused.add(
+                            new Fit.Confused(e.unknowns().get(j), e.unknowns().get(i), r));
+                }
+            }
+        }
+        return List.copyOf(confused);
+    }
+
+    /**
+     * Looks for a change in the readings, and for nothing else.
+     *
+     * @throws CancellationException when it is stopped
+     */
+    public static Watch watch(Rig rig, Weather weather, Readings readings, List<Knob> knobs, DoublePredicate goOn) {
+        Simulation settled = settled(rig, weather, readings);
+        List<Burn> burns = burns(rig, weather, readings);
+        ShopModel whole = new ShopModel(rig, weather, settled, readings, burns, knobs);
+        double[] start = near(rig, weather, settled, readings, burns, knobs, whole, done -> goOn.test(0.3 * done));
+        Estimate told = Estimator.of(whole, whole.observed(), start, done -> goOn.test(0.3 + 0.5 * done));
+        return Deviations.of(whole, rig, told, done -> goOn.test(0.8 + 0.2 * done));
+    }
+
+    private static List<Burn> burns(Rig rig, Weather weather, Readings readings) {
+        return Burns.of(
                 readings.noted(),
                 readings.of(Spot.STOVE) != null ? readings.of(Spot.STOVE) : readings.of(Spot.FLUE),
                 rig,
-                from,
-                until,
+                readings.from(),
+                readings.until(),
                 weather.start().toLocalTime().toSecondOfDay());
-        int kept = keptBack(days);
-        double cut = until - kept * DAY;
-        double share = kept == 0 ? 0 : 0.6;
-        List<Fit.Holdout> holdout = null;
-        ShopModel whole = new ShopModel(rig, weather, settled, readings, burns, knobs);
-        double[] start = null;
-        if (kept > 0) {
-            List<Burn> seen = burns.stream().filter(b -> b.time() < cut).toList();
-            ShopModel part = new ShopModel(rig, weather, settled, readings.between(from, cut), seen, knobs);
-            Estimate first = Estimator.of(part, part.observed(), done -> goOn.test(share * done));
-            start = carried(part, first, whole);
-            holdout = holdout(whole, start, cut);
+    }
+
+    /** Values to begin from: as known before for a short record, else what its first days say, which takes less time. */
+    private static double[] near(
+            Rig rig,
+            Weather weather,
+            Simulation settled,
+            Readings readings,
+            List<Burn> burns,
+            List<Knob> knobs,
+            ShopModel whole,
+            DoublePredicate goOn) {
+        double[] p = whole.unknowns().stream().mapToDouble(Unknown::before).toArray();
+        double cut = Math.min(
+                readings.from() + FIRST, readings.until() - keptBack((readings.until() - readings.from()) / DAY) * DAY);
+        List<Burn> seen = burns.stream().filter(b -> b.time() < cut).toList();
+        ShopModel part = new ShopModel(rig, weather, settled, readings.between(readings.from(), cut), seen, knobs);
+        double[] q = part.unknowns().stream().mapToDouble(Unknown::before).toArray();
+        double[] found = Estimator.near(part, part.observed(), q, goOn);
+        for (int j = 0; j < q.length; j++) {
+            for (int i = 0; i < p.length; i++) {
+                if (whole.unknowns().get(i).name().equals(part.unknowns().get(j).name())) p[i] = found[j];
+            }
         }
-        DoublePredicate rest = done -> goOn.test(share + (0.9 - share) * done);
-        Estimate told = start == null
-                ? Estimator.of(whole, whole.observed(), rest)
-                : Estimator.of(whole, whole.observed(), start, rest);
-        Estimate estimate = told.widened(WIDER);
-        Learnt learnt = Learning.from(whole, weather, readings, estimate, done -> goOn.test(0.9 + 0.1 * done));
-        return told(rig, weather, readings, whole, estimate, holdout, learnt);
+        return p;
     }
 
     /** The rig settled to the mean of those days, fed as on those days. */
@@ -81,17 +178,6 @@ public final class Fitting {
         LocalDateTime begin = weather.start().plusSeconds(Math.round(readings.from()));
         LocalDateTime end = weather.start().plusSeconds(Math.round(readings.until()));
         return Replay.settled(rig, weather.meanDay(begin, end), true);
-    }
-
-    /** Values by their names from one model to another; what the other has more stays as known before. */
-    private static double[] carried(ShopModel part, Estimate first, ShopModel whole) {
-        double[] p = new double[whole.unknowns().size()];
-        for (int j = 0; j < p.length; j++) {
-            Unknown u = whole.unknowns().get(j);
-            int at = first.place(u.name());
-            p[j] = at < 0 ? u.before() : first.value()[at];
-        }
-        return p;
     }
 
     private static List<Fit.Holdout> holdout(ShopModel whole, double[] p, double cut) {
@@ -141,7 +227,8 @@ public final class Fitting {
             ShopModel model,
             Estimate e,
             List<Fit.Holdout> holdout,
-            Learnt learnt) {
+            Learnt learnt,
+            Looked looked) {
         List<Fit.Factor> factors = new ArrayList<>();
         for (int j = 0; j < model.knobs().size(); j++) {
             double half = e.half(j, SURE);
@@ -151,16 +238,6 @@ public final class Fitting {
                     Math.exp(e.value()[j] - half),
                     Math.exp(e.value()[j] + half),
                     e.told(j)));
-        }
-        List<Fit.Confused> confused = new ArrayList<>();
-        for (int i = 0; i < e.value().length; i++) {
-            for (int j = 0; j < i; j++) {
-                double r = e.correlation(i, j);
-                if (Math.abs(r) > CONFUSED) {
-                    confused.add(
-                            new Fit.Confused(e.unknowns().get(j), e.unknowns().get(i), r));
-                }
-            }
         }
         Rig fitted = model.rig(e.value());
         List<Burn> burns = new ArrayList<>();
@@ -183,7 +260,10 @@ public final class Fitting {
                 holdout,
                 List.copyOf(burns),
                 learnt,
-                List.copyOf(confused));
+                looked.confused(),
+                looked.watch(),
+                looked.profiles(),
+                looked.advice());
     }
 
     private static List<Fit.Trace> traces(ShopModel model, Estimate e) {

@@ -186,7 +186,7 @@ public final class Learning {
 
     private Drawn one(double[] p, boolean store, boolean base, double until) {
         Rig rig = model.rig(p);
-        ShopModel.Probes probes = plant -> {
+        Probing.Probes probes = plant -> {
             List<Replay.Probe> list = new ArrayList<>();
             list.add(new Replay.Probe("room", new int[] {plant.room()}, new double[] {1}));
             double all = 0;

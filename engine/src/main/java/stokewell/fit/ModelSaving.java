@@ -71,7 +71,7 @@ public record ModelSaving(double before, double after, Figure share, double fitt
             double[] heavier = q.clone();
             heavier[wood] += logFactor;
             Replay.Played played =
-                    model.play(heavier, model.rig(heavier), ShopModel.probesOf(List.of(Spot.ROOM)), readings.until());
+                    model.play(heavier, model.rig(heavier), Probing.of(List.of(Spot.ROOM)), readings.until());
             if (played == null) return Double.NaN;
             double[] room = played.read()[0];
             int first = (int) (ShopModel.LEAD / ShopModel.STEP);

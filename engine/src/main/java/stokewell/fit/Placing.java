@@ -39,7 +39,7 @@ public record Placing(List<String> names, List<Spot> spots, List<String> why) {
      */
     public static Placing of(List<Series> sensors, Map<String, Spot> said, Rig rig) {
         int n = sensors.size();
-        List<Spot> possible = ShopModel.spotsOf(rig);
+        List<Spot> possible = Probing.spotsOf(rig);
         Spot[] spots = new Spot[n];
         String[] why = new String[n];
         for (int i = 0; i < n; i++) {

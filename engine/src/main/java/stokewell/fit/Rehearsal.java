@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import stokewell.rig.Fuel;
 import stokewell.rig.Rig;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
@@ -36,7 +37,24 @@ public final class Rehearsal {
     /** What the sensors of an invented shop said, and what each of them reads too much, K. */
     public record Invented(Readings readings, Map<Spot, Double> offsets, List<Replay.Load> laid) {}
 
+    /**
+     * Something that goes wrong.
+     *
+     * @param time  from when
+     * @param rig   the true rig with it
+     * @param heat  heat of the wood from then on, over what it was
+     * @param spot  whose sensor comes out of its well; null for none
+     * @param share of the way to the room's temperature that it reads then
+     */
+    public record Fault(double time, Rig rig, double heat, Spot spot, double share) {}
+
     private Rehearsal() {}
+
+    /** The rig fired with wood that holds so much water, over dry wood. */
+    public static Rig wetted(Rig rig, double moisture) {
+        return Altered.of(
+                rig, "fuel", (Fuel f) -> new Fuel(f.species(), moisture, Fuel.Basis.DRY, f.form(), f.stackSolid()));
+    }
 
     /**
      * Invents.
@@ -56,17 +74,35 @@ public final class Rehearsal {
             double from,
             double until,
             Spoilt spoilt) {
+        return readings(truth, weather, settled, loads, heat, spots, from, until, spoilt, null);
+    }
+
+    /** As {@link #readings(Rig, Weather, Simulation, List, double, List, double, double, Spoilt)}, with a fault or null. */
+    public static Invented readings(
+            Rig truth,
+            Weather weather,
+            Simulation settled,
+            List<Replay.Load> loads,
+            double heat,
+            List<Spot> spots,
+            double from,
+            double until,
+            Spoilt spoilt,
+            Fault fault) {
         Random dice = new Random(spoilt.seed());
         List<Replay.Load> laid = new ArrayList<>();
         for (Replay.Load l : loads) {
             double off = Math.exp(spoilt.weighing() * dice.nextGaussian());
-            laid.add(new Replay.Load(l.time(), l.mass() * heat * off));
+            double later = fault != null && l.time() >= fault.time() ? fault.heat() : 1;
+            laid.add(new Replay.Load(l.time(), l.mass() * heat * off * later));
         }
         Replay replay = Replay.from(truth, weather, settled, from, 0, Simulation.TOLERANCE, false);
         List<Spot> inside = spots.stream().filter(s -> s != Spot.OUTDOOR).toList();
-        List<Replay.Probe> probes = ShopModel.probesOf(inside).of(replay.plant());
-        double[][] read =
-                replay.play(laid, List.of(), probes, until, spoilt.step()).read();
+        List<Replay.Probe> probes = Probing.of(inside).of(replay.plant());
+        List<Replay.Turn> turns = fault == null ? List.of() : List.of(new Replay.Turn(fault.time(), fault.rig()));
+        double[][] read = replay.play(laid, List.of(), turns, probes, until, spoilt.step())
+                .read();
+        if (fault != null && fault.spot() != null) loosen(read, inside, fault, from, spoilt.step());
         Map<Spot, Series> at = new EnumMap<>(Spot.class);
         Map<Spot, Double> offsets = new EnumMap<>(Spot.class);
         for (int s = 0; s < inside.size(); s++) {
@@ -83,6 +119,14 @@ public final class Rehearsal {
             at.put(Spot.OUTDOOR, spoil(Spot.OUTDOOR.words, out, from, 0, 0, spoilt, dice));
         }
         return new Invented(new Readings(at, loads, from, until), offsets, laid);
+    }
+
+    private static void loosen(double[][] read, List<Spot> inside, Fault fault, double from, double step) {
+        double[] loose = read[inside.indexOf(fault.spot())];
+        double[] room = read[inside.indexOf(Spot.ROOM)];
+        for (int i = 0; i < loose.length; i++) {
+            if (from + i * step >= fault.time()) loose[i] += fault.share() * (room[i] - loose[i]);
+        }
     }
 
     private static Series spoil(

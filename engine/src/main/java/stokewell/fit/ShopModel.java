@@ -2,11 +2,8 @@ package stokewell.fit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import stokewell.balance.Wiring;
-import stokewell.network.Plant;
 import stokewell.rig.Rig;
 import stokewell.rig.RigFault;
 import stokewell.rig.Switch;
@@ -31,11 +28,7 @@ public final class ShopModel implements Response {
     /** What the sensors begin with is not known everywhere: so long is played but not compared, s. */
     public static final double LEAD = 8 * 3600;
 
-    private static final double DAY = 86400;
-    /** Second of the day at which the rig is set to its sensors. */
-    private static final double ANCHOR = 5 * 3600;
-
-    private static final double TOLERANCE = 5 * Simulation.TOLERANCE;
+    private static final double TOLERANCE = 10 * Simulation.TOLERANCE;
     /** More loads than this that nobody noted share one unknown. */
     private static final int MOST_UNNOTED = 4;
 
@@ -47,7 +40,10 @@ public final class ShopModel implements Response {
     private final List<Knob> knobs;
     private final List<Unknown> unknowns = new ArrayList<>();
     private final List<Spot> spots = new ArrayList<>();
+    private final List<Spot> extra;
+    private final double[] extraTimes;
     private final Observed observed;
+    private final Mornings mornings;
     private final List<Replay.Anchor> anchors;
     private final int thermostat;
     private final int unnoted;
@@ -102,7 +98,18 @@ public final class ShopModel implements Response {
                     0));
         }
         observed = observed(series);
-        anchors = anchors();
+        extra = Probing.spotsOf(rig).stream()
+                .filter(s -> s.compared() && !spots.contains(s))
+                .toList();
+        int count = (int) Math.max(0, Math.floor((readings.until() - readings.from() - LEAD) / BIN));
+        extraTimes = new double[count];
+        for (int i = 0; i < count; i++) extraTimes[i] = readings.from() + LEAD + (i + 0.5) * BIN;
+        mornings = new Mornings(
+                readings,
+                settled.plant().store().length,
+                weather.start().toLocalTime().toSecondOfDay(),
+                LEAD);
+        anchors = mornings.anchors(null);
     }
 
     private Observed observed(List<Series> series) {
@@ -127,61 +134,6 @@ public final class ShopModel implements Response {
         return new Observed(time, value, channels);
     }
 
-    /** Where the rig is set to its sensors: at the start, then every day before the fire is lit. */
-    private List<Replay.Anchor> anchors() {
-        List<Replay.Anchor> all = new ArrayList<>();
-        double first = readings.from();
-        double origin = weather.start().toLocalTime().toSecondOfDay();
-        all.add(anchor(first + 1));
-        double day = Math.floor((origin + first) / DAY) * DAY - origin;
-        for (double t = day + ANCHOR; t < readings.until(); t += DAY) {
-            if (t > first + LEAD) all.add(anchor(t));
-        }
-        return List.copyOf(all);
-    }
-
-    private Replay.Anchor anchor(double t) {
-        int layers = settled.plant().store().length;
-        double room = about(Spot.ROOM, t);
-        double top = about(Spot.STORE_TOP, t);
-        double middle = about(Spot.STORE_MIDDLE, t);
-        double bottom = about(Spot.STORE_BOTTOM, t);
-        int high = topLayer(layers);
-        int low = bottomLayer(layers);
-        if (Double.isNaN(top)) {
-            top = middle;
-            high = layers / 2;
-        }
-        if (Double.isNaN(bottom)) {
-            bottom = middle;
-            low = layers / 2;
-        }
-        if (Double.isNaN(top)) {
-            top = bottom;
-            high = low;
-        }
-        if (Double.isNaN(bottom)) {
-            bottom = top;
-            low = high;
-        }
-        return new Replay.Anchor(t, room, top, high, bottom, low);
-    }
-
-    /** The middle of what a sensor said within half an hour; NaN where it said nothing. */
-    private double about(Spot spot, double t) {
-        Series s = readings.of(spot);
-        return s == null ? Double.NaN : s.between(t - 1800, t + 1800).quantile(0.5);
-    }
-
-    // a sensor in a well stands a tenth of the height off the end: common practice, no source
-    private static int topLayer(int layers) {
-        return (int) Math.floor(0.1 * layers);
-    }
-
-    private static int bottomLayer(int layers) {
-        return layers - 1 - topLayer(layers);
-    }
-
     @Override
     public List<Unknown> unknowns() {
         return unknowns;
@@ -195,6 +147,16 @@ public final class ShopModel implements Response {
     /** The places that are compared. */
     public List<Spot> spots() {
         return List.copyOf(spots);
+    }
+
+    /** Places without a sensor: what one would read there follows behind the rows of those there are, place after place. */
+    List<Spot> extra() {
+        return extra;
+    }
+
+    /** When that is. */
+    double[] extraTimes() {
+        return extraTimes;
     }
 
     /** The loads behind the readings. */
@@ -227,6 +189,10 @@ public final class ShopModel implements Response {
 
     /** The loads with their weights as estimated. */
     public List<Replay.Load> loads(double[] p) {
+        return loads(p, null);
+    }
+
+    private List<Replay.Load> loads(double[] p, Change change) {
         int wood = knobs.indexOf(Knob.WOOD);
         double noted = wood < 0 ? 1 : Math.exp(p[wood]);
         List<Replay.Load> loads = new ArrayList<>();
@@ -237,40 +203,81 @@ public final class ShopModel implements Response {
                 factor *= Math.exp(p[firstUnnoted + (unnoted == 1 ? 0 : k)]);
                 k++;
             }
+            if (change != null && change.knob() == Knob.WOOD && change.at(b.time())) factor *= Math.exp(change.size());
             loads.add(new Replay.Load(b.time(), factor * b.mass()));
         }
         return loads;
     }
 
+    /** Where a change may begin or end: the mornings at which the rig is set to its sensors. */
+    List<Double> mornings() {
+        return mornings.times();
+    }
+
     @Override
     public double[] at(double[] p) {
-        return at(p, anchors);
+        return at(p, anchors, null);
+    }
+
+    /** What would be read had something changed. */
+    double[] at(double[] p, Change change) {
+        return at(p, change == null || change.knob() != null ? anchors : mornings.anchors(change), change);
     }
 
     /** As {@link #at(double[])}, never set to the sensors after a time: what a prediction from there would have been. */
     double[] predicted(double[] p, double after) {
-        return at(p, anchors.stream().filter(a -> a.time() <= after).toList());
+        return at(p, anchors.stream().filter(a -> a.time() <= after).toList(), null);
     }
 
-    private double[] at(double[] p, List<Replay.Anchor> some) {
-        Replay.Played played = play(p, rig(p), some, probesOf(spots), readings.until());
+    private double[] at(double[] p, List<Replay.Anchor> some, Change change) {
+        List<Spot> all = new ArrayList<>(spots);
+        all.addAll(extra);
+        Replay.Played played = play(p, rig(p), some, change, Probing.of(all), readings.until());
         if (played == null) return null;
-        double[] out = new double[observed.rows()];
-        int reach = (int) Math.round(0.5 * BIN / STEP) - 1;
+        double[] out = new double[observed.rows() + extra.size() * extraTimes.length];
+        int room = spots.indexOf(Spot.ROOM);
         for (int c = 0; c < spots.size(); c++) {
-            Observed.Channel channel = observed.channels().get(c);
             double[] read = played.read()[c];
-            double offset = p[firstOffset + c];
+            if (change != null && change.cause() instanceof Cause.Drifted d && d.spot() == spots.get(c)) {
+                read = seen(read, read, change, 0, change.size());
+            } else if (change != null && change.cause() instanceof Cause.Loose l && l.spot() == spots.get(c)) {
+                read = seen(read, played.read()[room], change, change.size(), 0);
+            }
+            Observed.Channel channel = observed.channels().get(c);
             for (int i = channel.from(); i < channel.until(); i++) {
-                int middle = (int) Math.round((observed.time()[i] - readings.from()) / STEP);
-                int a = Math.max(0, middle - reach);
-                int b = Math.min(read.length - 1, middle + reach);
-                double sum = 0;
-                for (int k = a; k <= b; k++) sum += read[k];
-                out[i] = sum / Math.max(1, b - a + 1) + offset;
+                out[i] = mean(read, observed.time()[i]) + p[firstOffset + c];
             }
         }
+        int at = observed.rows();
+        for (int c = 0; c < extra.size(); c++) {
+            for (double t : extraTimes) out[at++] = mean(played.read()[spots.size() + c], t);
+        }
         return out;
+    }
+
+    /** What a sensor shows that hangs partly in the room and is off. */
+    private double[] seen(double[] read, double[] room, Change change, double share, double off) {
+        double[] seen = read.clone();
+        for (int k = 0; k < seen.length; k++) {
+            if (change.at(readings.from() + k * STEP)) seen[k] += share * (room[k] - seen[k]) + off;
+        }
+        return seen;
+    }
+
+    /** Mean of the readings about a time. */
+    private double mean(double[] read, double t) {
+        int reach = (int) Math.round(0.5 * BIN / STEP) - 1;
+        int middle = (int) Math.round((t - readings.from()) / STEP);
+        int a = Math.max(0, middle - reach);
+        int b = Math.min(read.length - 1, middle + reach);
+        double sum = 0;
+        for (int k = a; k <= b; k++) sum += read[k];
+        return sum / Math.max(1, b - a + 1);
+    }
+
+    @Override
+    public boolean isDear() {
+        return true;
     }
 
     @Override
@@ -283,74 +290,26 @@ public final class ShopModel implements Response {
     }
 
     /** Plays a rig through the days with nothing but its start given; null where the engine cannot run it. */
-    public Replay.Played play(double[] p, Rig turned, Probes probes, double until) {
-        return play(p, turned, anchors.subList(0, 1), probes, until);
+    public Replay.Played play(double[] p, Rig turned, Probing.Probes probes, double until) {
+        return play(p, turned, anchors.subList(0, 1), null, probes, until);
     }
 
-    private Replay.Played play(double[] p, Rig turned, List<Replay.Anchor> some, Probes probes, double until) {
+    private Replay.Played play(
+            double[] p, Rig turned, List<Replay.Anchor> some, Change change, Probing.Probes probes, double until) {
         try {
             Replay replay = Replay.from(turned, weather, settled, readings.from(), p[floor], TOLERANCE, true);
-            return replay.play(loads(p), some, probes.of(replay.plant()), until, STEP);
+            return replay.play(loads(p, change), some, turns(turned, change), probes.of(replay.plant()), until, STEP);
         } catch (StepFailure | RigFault | IllegalStateException cannot) {
             return null;
         }
     }
 
-    /** Makes probes for a plant. */
-    public interface Probes {
-        List<Replay.Probe> of(Plant plant);
-    }
-
-    /** One probe a place. */
-    public static Probes probesOf(List<Spot> spots) {
-        return plant -> spots.stream().map(s -> probe(s, plant)).toList();
-    }
-
-    private static Replay.Probe probe(Spot spot, Plant plant) {
-        int[] store = plant.store();
-        return switch (spot) {
-            case ROOM -> single(spot, plant.room());
-            case STORE_TOP -> single(spot, store[topLayer(store.length)]);
-            case STORE_MIDDLE -> middle(spot, store);
-            case STORE_BOTTOM -> single(spot, store[bottomLayer(store.length)]);
-            case FLOW -> single(spot, state(plant, "supply pipe"));
-            case RETURN -> single(spot, state(plant, "return pipe"));
-            case SLAB -> single(spot, state(plant, "floor slab"));
-            case STOVE -> single(spot, plant.body());
-            case OUTDOOR, FLUE, NOTHING -> throw new IllegalArgumentException(spot + " is not compared");
-        };
-    }
-
-    private static Replay.Probe middle(Spot spot, int[] store) {
-        int n = store.length;
-        if (n % 2 == 1) return single(spot, store[n / 2]);
-        return new Replay.Probe(spot.words, new int[] {store[n / 2 - 1], store[n / 2]}, new double[] {0.5, 0.5});
-    }
-
-    private static Replay.Probe single(Spot spot, int column) {
-        return new Replay.Probe(spot.words, new int[] {column}, new double[] {1});
-    }
-
-    /** The last state of a name or of its numbered pieces. */
-    private static int state(Plant plant, String name) {
-        List<Wiring.State> states = plant.network().wiring().states();
-        int found = -1;
-        for (int i = 0; i < states.size(); i++) {
-            String own = states.get(i).name();
-            if (own.equals(name) || own.matches(java.util.regex.Pattern.quote(name) + " \\d+")) found = i;
-        }
-        if (found < 0) throw new IllegalArgumentException("the rig has no " + name);
-        return Wiring.OUTSIDE + found;
-    }
-
-    /** Which places a rig has at all. */
-    public static List<Spot> spotsOf(Rig rig) {
-        Map<Spot, Boolean> has = new EnumMap<>(Spot.class);
-        for (Spot s : Spot.values()) has.put(s, true);
-        boolean store = rig.store() != null;
-        for (Spot s : List.of(Spot.STORE_TOP, Spot.STORE_MIDDLE, Spot.STORE_BOTTOM)) has.put(s, store);
-        for (Spot s : List.of(Spot.FLOW, Spot.RETURN)) has.put(s, rig.loop() != null);
-        has.put(Spot.SLAB, rig.room().floor() instanceof stokewell.rig.Room.Floor.Slab);
-        return Arrays.stream(Spot.values()).filter(has::get).toList();
+    private static List<Replay.Turn> turns(Rig before, Change change) {
+        if (change == null || change.knob() == null || change.knob() == Knob.WOOD) return List.of();
+        Rig other = change.knob().turned(before, Math.exp(change.size()));
+        List<Replay.Turn> turns = new ArrayList<>();
+        turns.add(new Replay.Turn(change.time(), other));
+        if (change.until() < Double.POSITIVE_INFINITY) turns.add(new Replay.Turn(change.until(), before));
+        return turns;
     }
 }

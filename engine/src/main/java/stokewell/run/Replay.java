@@ -1,5 +1,7 @@
 package stokewell.run;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import stokewell.balance.Wiring;
 import stokewell.network.Compiler;
@@ -62,11 +64,24 @@ public final class Replay {
     /** Where the replay stood when it ended and what it read on the way. */
     public record Played(double[][] read, double wood, Ledger ledger) {}
 
-    private final Rig rig;
-    private final Simulation sim;
+    /**
+     * A rig that is another from a time on: a part fouled, a jacket taken off.
+     *
+     * @param rig the same in its parts
+     */
+    public record Turn(double time, Rig rig) {}
 
-    private Replay(Rig rig, Simulation sim) {
+    private final Rig rig;
+    private final Weather weather;
+    private final double tolerance;
+    private final boolean eased;
+    private Simulation sim;
+
+    private Replay(Rig rig, Weather weather, double tolerance, boolean eased, Simulation sim) {
         this.rig = rig;
+        this.weather = weather;
+        this.tolerance = tolerance;
+        this.eased = eased;
         this.sim = sim;
     }
 
@@ -96,10 +111,7 @@ public final class Replay {
      */
     public static Replay from(
             Rig rig, Weather weather, Simulation settled, double from, double floor, double tolerance, boolean eased) {
-        Rig noted =
-                rig.fired(new Habit.Clock(List.of(), Double.NaN), rig.stove().air());
-        Simulation sim = new Simulation(
-                compiled(noted, weather, eased), weather.start().toLocalTime().toSecondOfDay(), tolerance);
+        Simulation sim = simulation(rig, weather, tolerance, eased);
         sim.take(settled, from);
         Plant plant = sim.plant();
         double[] y = sim.states().clone();
@@ -110,7 +122,15 @@ public final class Replay {
             if (ground || name.startsWith("floor 1")) y[i] += floor;
         }
         sim.replace(y);
-        return new Replay(rig, sim);
+        return new Replay(rig, weather, tolerance, eased, sim);
+    }
+
+    /** With nobody at the stove but the loads that are laid. */
+    private static Simulation simulation(Rig rig, Weather weather, double tolerance, boolean eased) {
+        Rig noted =
+                rig.fired(new Habit.Clock(List.of(), Double.NaN), rig.stove().air());
+        return new Simulation(
+                compiled(noted, weather, eased), weather.start().toLocalTime().toSecondOfDay(), tolerance);
     }
 
     private static Plant compiled(Rig rig, Weather weather, boolean eased) {
@@ -127,40 +147,53 @@ public final class Replay {
         return rig;
     }
 
+    /** As {@link #play(List, List, List, List, double, double)} with a rig that stays what it is. */
+    public Played play(List<Load> loads, List<Anchor> anchors, List<Probe> probes, double until, double step) {
+        return play(loads, anchors, List.of(), probes, until, step);
+    }
+
     /**
      * Plays.
      *
      * @param loads   in the order of their times
      * @param anchors in the order of their times; the books are those since the last one
+     * @param turns   in the order of their times
      * @param step  from one reading to the next, s; the first is at the start
      * @return for every probe its readings
      */
-    public Played play(List<Load> loads, List<Anchor> anchors, List<Probe> probes, double until, double step) {
+    public Played play(
+            List<Load> loads, List<Anchor> anchors, List<Turn> turns, List<Probe> probes, double until, double step) {
         int count = (int) Math.floor((until - sim.time()) / step + 1e-9) + 1;
         double[][] read = new double[probes.size()][count];
         Reader reader = new Reader(sim, probes, read, step);
         sim.watch(reader::step);
-        int next = 0;
-        for (Load load : loads) {
-            if (load.time() < sim.time() - 1e-6 || load.time() >= until) continue;
-            next = anchored(anchors, next, load.time());
-            sim.run(load.time());
-            if (load.mass() > 0) sim.lay(load.mass());
+        List<Deed> deeds = new ArrayList<>();
+        for (Anchor anchor : anchors) {
+            deeds.add(new Deed(anchor.time(), () -> sim.intervene(y -> anchor.set(sim.plant(), y))));
         }
-        anchored(anchors, next, until);
+        for (Turn turn : turns) deeds.add(new Deed(turn.time(), () -> turn(turn.rig(), reader)));
+        for (Load load : loads) {
+            if (load.mass() > 0 && load.time() < until) deeds.add(new Deed(load.time(), () -> sim.lay(load.mass())));
+        }
+        // what falls on the same moment is done in the order above
+        deeds.sort(Comparator.comparingDouble(Deed::time));
+        for (Deed deed : deeds) {
+            if (deed.time() < sim.time() - 1e-6 || deed.time() > until) continue;
+            sim.run(deed.time());
+            deed.what().run();
+        }
         sim.run(until);
         return new Played(read, sim.wood(), sim.ledger());
     }
 
-    private int anchored(List<Anchor> anchors, int first, double until) {
-        int next = first;
-        for (; next < anchors.size() && anchors.get(next).time() <= until; next++) {
-            Anchor anchor = anchors.get(next);
-            if (anchor.time() < sim.time() - 1e-6) continue;
-            sim.run(anchor.time());
-            sim.intervene(y -> anchor.set(sim.plant(), y));
-        }
-        return next;
+    /** Something done at a time. */
+    private record Deed(double time, Runnable what) {}
+
+    private void turn(Rig other, Reader reader) {
+        Simulation next = simulation(other, weather, tolerance, eased);
+        next.take(sim, sim.time());
+        sim = next;
+        sim.watch(reader::step);
     }
 
     /** Reads the probes at even times. */

@@ -82,7 +82,7 @@ class ModelSavingTest {
             double[] room = replay.play(
                             loads,
                             List.of(),
-                            ShopModel.probesOf(List.of(Spot.ROOM)).of(replay.plant()),
+                            Probing.of(List.of(Spot.ROOM)).of(replay.plant()),
                             DAYS * 86400,
                             600)
                     .read()[0];

@@ -1,0 +1,70 @@
+package stokewell.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** A fit as a person at the shell meets it, on a part of the example's readings. */
+class FitVerbTest {
+
+    private static final String RIG = "../examples/boat-shed.yaml";
+    private static final Path READINGS = Path.of("../examples/readings/boat-shed.csv");
+    private static final String WEATHER = "../examples/weather/eccc_prince_george_bc_2016h1_hourly.csv";
+
+    @TempDir
+    Path folder;
+
+    private static Shell.Said fit(Path readings, String... more) {
+        List<String> words = new ArrayList<>(List.of(
+                "fit", RIG, "--readings", readings.toString(), "--weather", WEATHER, "--until", "2016-01-22 19:00"));
+        words.addAll(List.of(more));
+        return Shell.say(words.toArray(String[]::new));
+    }
+
+    @Test
+    void loadsThatNobodyNotedAreFoundByTheStovesSensorAndAllIsToldInOneRun() throws Exception {
+        List<String> lines = Files.readAllLines(READINGS);
+        int noted = 0;
+        List<String> bare = new ArrayList<>();
+        for (String line : lines) {
+            int last = line.lastIndexOf(',');
+            if (line.compareTo("2016-01-22 19:00") < 0 && last < line.length() - 1) noted++;
+            bare.add(line.substring(0, last));
+        }
+        Path log = Files.write(folder.resolve("log.csv"), bare);
+        Path page = folder.resolve("fit.html");
+        Shell.Said said = fit(log, "--json", "--profile", "pump", "--html", page.toString());
+        assertThat(said.status()).as(said.err()).isZero();
+        JsonNode json = said.json();
+        assertThat(json.get("loads").size()).isBetween(3, noted);
+        for (JsonNode load : json.get("loads")) {
+            assertThat(load.get("noted").asString()).isEqualTo("false");
+            assertThat(load.get("kg").asDouble()).isBetween(1.0, 40.0);
+        }
+        assertThat(json.get("factors").size()).isGreaterThan(8);
+        assertThat(json.get("profiles").get(0).get("name").asString()).isEqualTo("pump");
+        assertThat(json.get("sensors").toString()).contains("stove");
+        assertThat(json.get("changed").get("days").size()).isPositive();
+        assertThat(Files.readString(page)).contains("Day by day").contains("Tern Ledge boat shed");
+    }
+
+    @Test
+    void whatCannotBeDoneIsSaidWithItsRemedy() {
+        Shell.Said profile = fit(READINGS, "--profile", "pump,chimney");
+        assertThat(profile.status()).isNotZero();
+        assertThat(profile.err())
+                .contains("\"chimney\" is no number of this rig")
+                .contains("jacket");
+        Shell.Said place = fit(READINGS, "--sensor", "room=attic");
+        assertThat(place.err()).contains("\"attic\" is no place").contains("store top");
+        Shell.Said small = fit(READINGS, "--from", "2016-01-22 00:00");
+        assertThat(small.err()).contains("36 hours or more");
+        assertThat(fit(folder.resolve("none.csv")).err()).contains("There is no");
+    }
+}

@@ -1,0 +1,185 @@
+package stokewell.show;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Document;
+import stokewell.file.UnitSystem;
+import stokewell.fit.Cause;
+import stokewell.fit.Fit;
+import stokewell.fit.Knob;
+import stokewell.fit.Spot;
+import stokewell.fit.Watch;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What a fit says, word for word, on card, page and JSON. */
+class FitWordsTest {
+
+    private static final Watch.Suspect PUMP = FakeFits.suspect(new Cause.Turned(Knob.PUMP), Math.log(0.5), 0.1, 0.6);
+    private static final Watch.Suspect PICKUP =
+            FakeFits.suspect(new Cause.Turned(Knob.PICKUP), Math.log(0.6), 0.1, 0.35);
+
+    private static List<String> sentences(UnitSystem units) {
+        return new FitWords(FakeFits.quiet(), Measure.plain(units), "+/-").sentences();
+    }
+
+    @Test
+    void theStoresLossIsToldWithWhatFoamWouldBring() {
+        assertThat(sentences(UnitSystem.SI).get(0))
+                .isEqualTo(
+                        "Your store loses 410 +/- 40 W at 70 C, 62 +/- 5 % of it through the base; 50 mm of foam at its"
+                                + " base brings it to 190 +/- 25 W and leaves the store 2.1 +/- 0.4 K warmer in the morning.");
+        // 410 W x 3.412142; 2.1 K x 1.8
+        assertThat(sentences(UnitSystem.US).get(0))
+                .startsWith(
+                        "Your store loses 1399 +/- 136 Btu/h at 158 F, 62 +/- 5 % of it through the base; 2 in of foam")
+                .contains("to 648 +/- 85 Btu/h")
+                .contains("3.8 +/- 0.7 F");
+    }
+
+    @Test
+    void aLoopThatMovesAThirdIsToldWithItsInterval() {
+        for (UnitSystem units : UnitSystem.values()) {
+            assertThat(sentences(units).get(1))
+                    .isEqualTo("The loop moves 33 % of what the pump should (29 % to 37 %): look for air, a valve half"
+                            + " shut, a full strainer.");
+        }
+    }
+
+    @Test
+    void doorsThatCostMoreThanWallsAreToldOnlyWhereTheIntervalsAgree() {
+        assertThat(sentences(UnitSystem.SI))
+                .anySatisfy(s -> assertThat(s)
+                        .startsWith("The doors cost more than the walls: 120 +/- 6 kWh against 100 +/- 8 kWh"));
+        assertThat(sentences(UnitSystem.US))
+                .anySatisfy(s -> assertThat(s)
+                        .startsWith("The doors cost more than the walls: ")
+                        .doesNotContain("kWh"));
+        var l = FakeFits.learnt();
+        var unsure = new stokewell.fit.Learnt(
+                l.store(),
+                l.foam(),
+                l.loop(),
+                List.of(
+                        new stokewell.fit.Learnt.Cost(
+                                "open doors", new stokewell.fit.Figure(110 * FakeFits.KWH, 20 * FakeFits.KWH)),
+                        l.costs().get(1)));
+        assertThat(new FitWords(FakeFits.fit(unsure, null), Measure.plain(UnitSystem.SI), "+/-").sentences())
+                .anySatisfy(s -> assertThat(s).startsWith("The doors may cost as much as the walls"))
+                .noneSatisfy(s -> assertThat(s).contains("more than the walls"));
+    }
+
+    private static String change(Fit fit, UnitSystem units) {
+        return new ChangeWords(fit, Measure.plain(units), "+/-").changed();
+    }
+
+    @Test
+    void aChangeIsToldWithDayCauseAndLikelihood() {
+        Watch.Suspect sure = FakeFits.suspect(new Cause.Turned(Knob.PUMP), Math.log(0.5), 0.1, 0.97);
+        assertThat(change(FakeFits.changed(sure, PICKUP), UnitSystem.SI))
+                .isEqualTo(
+                        "Something changed about Sat 20 Jan (from Fri 19 Jan to Sat 20 Jan is possible): the pump drives"
+                                + " 50 % (45 % to 55 %) of before: slipping, air, a full strainer, a valve half shut (likelihood"
+                                + " 97 %).");
+        assertThat(change(FakeFits.quiet(), UnitSystem.SI)).startsWith("Nothing changed");
+    }
+
+    @Test
+    void suspectsThatCannotBeToldApartAreAllNamedWithWhatToLookAt() {
+        assertThat(change(FakeFits.changed(PUMP, PICKUP), UnitSystem.SI))
+                .contains("the pump drives 50 %")
+                .contains("; or the pickup is 60 %")
+                .contains("cannot tell one from the other")
+                .contains("Read the flow pipe in full fire");
+    }
+
+    @Test
+    void aSensorIsToldInTheUnitsAskedFor() {
+        Watch.Suspect moved = FakeFits.suspect(new Cause.Drifted(Spot.ROOM), 2, 0.5, 1);
+        assertThat(change(FakeFits.changed(moved), UnitSystem.SI)).contains("reads 2.0 K +/- 0.5 K more than before");
+        assertThat(change(FakeFits.changed(moved), UnitSystem.US)).contains("reads 3.6 F +/- 0.9 F more than before");
+    }
+
+    @Test
+    void whatTheReadingsCannotTellComesWithTheSensorThatWould() {
+        List<String> closely = new ChangeWords(FakeFits.quiet(), Measure.plain(UnitSystem.SI), "+/-").closely();
+        assertThat(closely.get(0)).contains("is 1.02 to 1.66 times the file");
+        assertThat(closely.get(1))
+                .startsWith("These readings do not tell the heat lost through the store's base (base)")
+                .contains("What would tell: a sensor at slab (interval 37 % as wide); as many days again");
+        assertThat(new FitWords(FakeFits.quiet(), Measure.plain(UnitSystem.SI), "+/-")
+                        .confused()
+                        .get(0))
+                .isEqualTo("These readings cannot tell \"jacket\" from \"base\": more of the one looks like more of the"
+                        + " other.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void theCardIsPlainTextThatFits(UnitSystem units) {
+        String card = FitCard.text(FakeFits.changed(PUMP, PICKUP), FakeFits.placing(), units);
+        assertThat(card.lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
+        assertThat(card).matches("(?s)[\\x00-\\x7F]*");
+        assertThat(card).contains("! Something changed about Sat 20 Jan").contains("local code and a licensed person");
+        assertThat(card).doesNotContain("NaN").doesNotContain("Infinity");
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void thePageIsWellFormedStandsAloneAndShowsReadingsRestAndDays(UnitSystem units) throws Exception {
+        for (Fit fit : List.of(FakeFits.quiet(), FakeFits.changed(PUMP, PICKUP))) {
+            String html = FitPage.html(fit, FakeFits.placing(), units);
+            Document page = DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
+            for (String tag : new String[] {"script", "link", "img", "iframe"}) {
+                assertThat(page.getElementsByTagName(tag).getLength()).as(tag).isZero();
+            }
+            // two sensors and the days, each for a desk and for a phone
+            assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(6);
+            assertThat(html).doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("https://");
+            assertThat(html)
+                    .contains("Read and modelled: store top")
+                    .contains("Day by day")
+                    .contains("Nights kept back");
+            assertThat(html).contains("cannot tell");
+            assertThat(html).contains("Raum &amp; Bank");
+        }
+    }
+
+    @Test
+    void theJsonHoldsChangeProfilesAndAdvice() {
+        StringWriter out = new StringWriter();
+        FitJson.write(FakeFits.changed(PUMP, PICKUP), FakeFits.placing(), out);
+        JsonNode json = JsonMapper.builder().build().readTree(out.toString());
+        JsonNode what = json.get("changed").get("what");
+        assertThat(what.get("suspects")).hasSize(2);
+        assertThat(what.get("suspects").get(0).get("cause").asString()).isEqualTo("pump");
+        assertThat(what.get("suspects").get(0).get("size").asDouble()).isEqualTo(0.5);
+        assertThat(what.get("named").asString()).isEqualTo("false");
+        assertThat(json.get("changed").get("days")).hasSize(16);
+        assertThat(json.get("profiles").get(1).get("flat").asString()).isEqualTo("true");
+        assertThat(json.get("profiles").get(1).get("high").isNull()).isTrue();
+        assertThat(json.get("wouldTell").get(0).get("what").asString()).isEqualTo("sensor at slab");
+        assertThat(json.get("learnt").get("store").get("lossW").get("half90").asDouble())
+                .isEqualTo(40);
+        assertThat(json.get("sentences").toString()).contains("Something changed");
+        StringWriter quiet = new StringWriter();
+        FitJson.write(FakeFits.quiet(), FakeFits.placing(), quiet);
+        assertThat(JsonMapper.builder()
+                        .build()
+                        .readTree(quiet.toString())
+                        .get("changed")
+                        .get("what")
+                        .isNull())
+                .isTrue();
+    }
+}
