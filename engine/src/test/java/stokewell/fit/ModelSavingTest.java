@@ -80,11 +80,7 @@ class ModelSavingTest {
                 loads.add(new Replay.Load(l.time(), l.mass() * middle));
             }
             double[] room = replay.play(
-                            loads,
-                            List.of(),
-                            Probing.of(List.of(Spot.ROOM)).of(replay.plant()),
-                            DAYS * 86400,
-                            600)
+                            loads, List.of(), Probing.of(List.of(Spot.ROOM)).of(replay.plant()), DAYS * 86400, 600)
                     .read()[0];
             double sum = 0;
             for (double v : room) sum += v;
