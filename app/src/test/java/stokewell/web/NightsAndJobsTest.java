@@ -205,7 +205,8 @@ class NightsAndJobsTest {
         JsonNode best = helps.path(0);
         double base = room(caller.post("/api/night", Map.of("rig", "example:saddlery")));
         Caller.Answer tried = caller.post("/api/night", Map.of("rig", "example:saddlery", "set", best.path("set")));
-        assertThat(room(tried) - base).isCloseTo(best.path("morningK").asDouble(), within(0.002));
+        // settling ends when a day changes nothing by more than 4 mK, and a help begins from where the rig stands
+        assertThat(room(tried) - base).isCloseTo(best.path("morningK").asDouble(), within(0.005));
         assertThat(best.path("morningK").asDouble()).isGreaterThan(0.3);
     }
 
