@@ -71,7 +71,7 @@ public final class NightCard {
         out.blank();
         for (Cautions.Caution c : cautions) if (!c.danger()) out.words("! ", c.text());
         out.words("! ", Cautions.DECIDES);
-        out.words("start: ", night.start());
+        out.words("start: ", Spoken.in(night.start(), units).replace("°", ""));
     }
 
     static void heat(Plain out, HeatBook book, Measure as) {

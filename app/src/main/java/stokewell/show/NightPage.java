@@ -27,7 +27,7 @@ public final class NightPage {
         book(page, night.ledger(), as);
         happenings(page, night, as);
         return page.end(
-                "Start: " + night.start() + ".",
+                "Start: " + Spoken.in(night.start(), units) + ".",
                 "The ledger closes to " + closure(night.ledger()) + " of all that went through it.");
     }
 

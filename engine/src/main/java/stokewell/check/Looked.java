@@ -35,7 +35,7 @@ public record Looked(Night night, Check check, Standing standing) {
         NightRun.Ask day = day(weather, ask, start.time());
         CompletableFuture<List<Drill>> drills = CompletableFuture.supplyAsync(
                 () -> Drills.run(rig, weather, day, Drills.deciding(rig), start).drills());
-        Night night = timed.apply(NightRun.run(weather, ask, given, settled));
+        Night night = timed.apply(NightRun.run(weather, ask, given, found));
         return new Looked(night, Check.of(rig, night, joined(drills)), found.standing());
     }
 

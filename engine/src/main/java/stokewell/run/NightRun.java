@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
 import stokewell.network.Compiler;
@@ -23,6 +24,9 @@ public final class NightRun {
 
     /** Days lived through before the night, after settling. */
     public static final int LIVED_DAYS = 3;
+
+    /** Days that differ by less than this are alike to a person, K. */
+    private static final double TOLD = 0.05;
 
     /** Room left for a store below its own boiling that counts as full, K: common practice, no source. */
     private static final double FULL_BELOW_BOILING = 8;
@@ -47,6 +51,8 @@ public final class NightRun {
             double step,
             double tolerance) {}
 
+    private static final String REPEATED = "repeated until nothing changes";
+
     private NightRun() {}
 
     /** Runs. The weather must have been made for {@link Compiler#surfaces} of the rig. */
@@ -56,12 +62,15 @@ public final class NightRun {
 
     /** Runs from the settled rig with some of it set as a person says it stands. */
     public static Night run(Rig rig, Weather weather, Ask ask, Given given) {
-        return run(weather, ask, given, settled(rig, weather, ask));
+        return run(weather, ask, given, settled(rig, weather, ask, Hurry.NONE));
     }
 
-    /** Runs from a simulation that stands {@link #settled} at the start of the night; it is used up. */
-    public static Night run(Weather weather, Ask ask, Given given, Simulation sim) {
-        String start = startWords(weather);
+    /** Runs from where a rig stands {@link #settled} at the start of the night; it is used up. */
+    public static Night run(Weather weather, Ask ask, Given given, Settled settled) {
+        Simulation sim = settled.simulation();
+        String swing = settled.swing(ask);
+        String start =
+                swing.isEmpty() ? startWords(weather) : startWords(weather).replace(REPEATED, "repeated") + swing;
         if (!given.nothing()) {
             sim.replace(given.in(sim.plant(), sim.states()));
             start += "; then set as given";
@@ -93,12 +102,50 @@ public final class NightRun {
      * @param standing   what the rig settled to
      * @param days       lived to come there
      * @param residual   change from day to day that is left, K, greatest over all that holds heat
+     * @param mean       stands at the start of the day that was repeated
      */
-    public record Settled(Simulation simulation, Standing standing, int days, double residual) {
+    public record Settled(Simulation simulation, Standing standing, int days, double residual, Simulation mean) {
+
+        /** Days that are lived to see how far they differ. */
+        private static final int MORE = 6;
 
         /** Whether a day repeats itself as exactly as is asked of an answer. */
         public boolean exact() {
             return residual < Settle.SETTLED;
+        }
+
+        /** Where the habit makes days that differ: by how much, in words; else nothing. */
+        private String swing(Ask ask) {
+            if (exact() || mean.plant() == simulation.plant()) return "";
+            double origin = mean.time();
+            double until = ask.hour().toSecondOfDay() - ask.from().toLocalTime().toSecondOfDay();
+            Plant plant = mean.plant();
+            double[] room = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+            double[] store = room.clone();
+            for (int day = 0; day < MORE; day++) {
+                mean.run(origin + day * DayClock.DAY + (until > 0 ? until : until + DayClock.DAY));
+                double[] x = mean.columns();
+                spread(room, x[plant.room()]);
+                if (plant.store().length > 0) spread(store, plant.storeMean(x));
+            }
+            if (room[1] - room[0] < TOLD && !(store[1] - store[0] >= TOLD)) return "";
+            return String.format(
+                            Locale.ROOT,
+                            ". No two such days are alike, some load or switch always falls otherwise: in %d more of them the room was "
+                                    + "%.1f to %.1f °C at %s",
+                            MORE,
+                            room[0] - 273.15,
+                            room[1] - 273.15,
+                            ask.hour())
+                    + (plant.store().length == 0
+                            ? ""
+                            : String.format(
+                                    Locale.ROOT, ", the store %.0f to %.0f °C", store[0] - 273.15, store[1] - 273.15));
+        }
+
+        private static void spread(double[] range, double value) {
+            range[0] = Math.min(range[0], value);
+            range[1] = Math.max(range[1], value);
         }
     }
 
@@ -128,7 +175,7 @@ public final class NightRun {
         if (repeats) sim.take(still, from);
         else if (known) live(sim, still, from, hurry, standing);
         else live(sim, still, from, Hurry.NONE, standing);
-        return new Settled(sim, standing, found.days(), found.residual());
+        return new Settled(sim, standing, found.days(), found.residual(), still);
     }
 
     /** Lives through the days before a night; in a hurry only the last of them. */
@@ -162,7 +209,7 @@ public final class NightRun {
     public static String startWords(Weather weather) {
         boolean repeats = weather.repeats() && weather.span() <= 1.5 * DayClock.DAY;
         return repeats
-                ? "settled: this day and habit repeated until nothing changes"
+                ? "settled: this day and habit " + REPEATED
                 : "settled to the mean day of the " + REMEMBERED_DAYS + " days before, then the last " + LIVED_DAYS
                         + " days as they were";
     }
