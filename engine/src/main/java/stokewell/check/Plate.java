@@ -76,27 +76,27 @@ record Plate(double deflection, double stress) {
 
     private static Plate largest(
             double[] c, double[][] x, double[][] y, double sx, double sy, double d, double thickness) {
+        double[][] across = values(x, 0);
+        double[][] acrossBend = values(derived(derived(x)), 0);
+        double[][] up = values(y, -1);
+        double[][] upBend = values(derived(derived(y)), -1);
         double deflection = 0;
         double moment = 0;
-        double[][] x2 = derived(derived(x));
-        double[][] y2 = derived(derived(y));
         for (int g = 0; g <= GRID; g++) {
-            double xi = (double) g / GRID;
             for (int h = 0; h <= GRID; h++) {
-                double eta = -1 + 2.0 * h / GRID;
                 double w = 0;
                 double wxx = 0;
                 double wyy = 0;
                 for (int p = 0; p < ACROSS; p++) {
-                    double vx = value(x[p], xi);
-                    double vxx = value(x2[p], xi);
+                    double along = 0;
+                    double bend = 0;
                     for (int q = 0; q < UP; q++) {
-                        double k = c[p * UP + q];
-                        double vy = value(y[q], eta);
-                        w += k * vx * vy;
-                        wxx += k * vxx * vy;
-                        wyy += k * vx * value(y2[q], eta);
+                        along += c[p * UP + q] * up[q][h];
+                        bend += c[p * UP + q] * upBend[q][h];
                     }
+                    w += across[p][g] * along;
+                    wxx += acrossBend[p][g] * along;
+                    wyy += across[p][g] * bend;
                 }
                 deflection = Math.max(deflection, Math.abs(w));
                 moment = Math.max(moment, Math.abs(d * (sx * wxx + NU * sy * wyy)));
@@ -104,6 +104,15 @@ record Plate(double deflection, double stress) {
             }
         }
         return new Plate(deflection, 6 * moment / (thickness * thickness));
+    }
+
+    /** Each function at the grid's points from here to 1: by symmetry half of the width is enough. */
+    private static double[][] values(double[][] f, double from) {
+        double[][] v = new double[f.length][GRID + 1];
+        for (int k = 0; k < f.length; k++) {
+            for (int g = 0; g <= GRID; g++) v[k][g] = value(f[k], from + (1 - from) * g / GRID);
+        }
+        return v;
     }
 
     /** Polynomials on -1 to 1 that keep the edges: a weight times Legendre's, every {@code step}-th of them. */
