@@ -26,7 +26,7 @@ public final class MeasuredRooms {
         Path rigs = Path.of(args[1]);
         compare("flexhouse", RoomLog.flexhouse(data), rigs, 96, 24, 15);
         compare("solarhouse", RoomLog.solarhouse(data), rigs, 168, 48, 72);
-        compare("library", RoomLog.library(data), rigs, 240, 48, 96);
+        compare("slab-hall", RoomLog.slabHall(data), rigs, 240, 48, 96);
     }
 
     private static void compare(String name, RoomLog log, Path rigs, int train, int keep, int every) throws Exception {

@@ -60,7 +60,7 @@ record RoomLog(LocalDateTime start, double[] room, double[] heat, double[] outdo
     }
 
     /** Library with a radiant slab; dates change their order on day 13. */
-    static RoomLog library(Path folder) throws IOException {
+    static RoomLog slabHall(Path folder) throws IOException {
         DateTimeFormatter dots = DateTimeFormatter.ofPattern("MM.dd.yyyy HH:mm");
         DateTimeFormatter slashes = DateTimeFormatter.ofPattern("M/d/yyyy H:mm");
         return read(
