@@ -5,15 +5,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import stokewell.file.RigFile;
 import stokewell.file.RigFileFault;
 import stokewell.file.WeatherFile;
 import stokewell.network.Compiler;
 import stokewell.rig.Habit;
-import stokewell.rig.Place;
 import stokewell.rig.Rig;
-import stokewell.rig.Store;
 import stokewell.run.NightRun;
 import stokewell.run.SeasonRun;
 import stokewell.weather.Site;
@@ -33,21 +32,27 @@ final class Cases {
     static final int SEASON = 212;
     static final double HALF_HOUR = 1800;
 
+    private static final List<String> SAND_POINT = List.of(
+            "place.latitude=55.32 N",
+            "place.longitude=160.52 W",
+            "place.utcOffset=-9 h",
+            "place.altitude=7 m",
+            "place.groundTemperature=4 C");
+
     private Cases() {}
 
-    /** A rig, moved to Sand Point, Alaska. */
-    static Rig rig(String name) {
-        Rig r;
+    /** A rig, moved to Sand Point, Alaska, with other settings besides. */
+    static Rig rig(String name, String... settings) {
+        List<String> all = new ArrayList<>(SAND_POINT);
+        all.addAll(List.of(settings));
         try {
-            r = RigFile.read(examples().resolve(name + ".yaml"), List.of()).rig();
+            Rig moved = RigFile.read(examples().resolve(name + ".yaml"), all).rig();
+            return name.equals("boat-shed") ? lighter(moved, BOAT_SHED_LOADS) : moved;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (RigFileFault e) {
             throw new IllegalStateException(e);
         }
-        Place place = new Place(Math.toRadians(55.32), Math.toRadians(-160.52), -9 * 3600, 7, 277.15);
-        Rig moved = with(r, place, r.habit(), r.store());
-        return name.equals("boat-shed") ? lighter(moved, BOAT_SHED_LOADS) : moved;
     }
 
     /** The same rig with this share of its loads by the clock. */
@@ -56,52 +61,16 @@ final class Cases {
         List<Habit.Load> loads = clock.loads().stream()
                 .map(l -> new Habit.Load(l.at(), share * l.mass()))
                 .toList();
-        return with(r, r.place(), new Habit.Clock(loads, clock.skipAbove()), r.store());
+        return r.fired(new Habit.Clock(loads, clock.skipAbove()), r.stove().air());
     }
 
     /** The same rig loaded by rule: whenever the stove has cooled, from eight to five. */
     static Rig byRule(Rig r) {
         Habit.Clock clock = (Habit.Clock) r.habit();
         double mass = clock.loads().get(0).mass();
-        return with(r, r.place(), new Habit.Rule(mass, 413.15, 8 * 3600, 17 * 3600, clock.skipAbove()), r.store());
-    }
-
-    /** The same rig with its store reckoned in another number of layers. */
-    static Rig withLayers(Rig r, int layers) {
-        Store s = r.store();
-        Store store = new Store(
-                s.shape(),
-                layers,
-                s.wall(),
-                s.jacket(),
-                s.lid(),
-                s.base(),
-                s.standing(),
-                s.realLoss(),
-                s.cover(),
-                s.elevation(),
-                s.supplyPort(),
-                s.returnPort(),
-                s.coil());
-        return with(r, r.place(), r.habit(), store);
-    }
-
-    private static Rig with(Rig r, Place place, Habit habit, Store store) {
-        return new Rig(
-                r.name(),
-                r.story(),
-                place,
-                r.weather(),
-                r.room(),
-                r.stove(),
-                r.flue(),
-                r.fuel(),
-                habit,
-                r.pickups(),
-                r.loop(),
-                store,
-                r.emitters(),
-                r.switches());
+        return r.fired(
+                new Habit.Rule(mass, 413.15, 8 * 3600, 17 * 3600, clock.skipAbove()),
+                r.stove().air());
     }
 
     /** The typical year of Sand Point (TMY3), hour by hour, from the first of September. */

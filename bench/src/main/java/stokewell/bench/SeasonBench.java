@@ -46,8 +46,7 @@ public class SeasonBench {
 
     @Setup
     public void build() {
-        built = Cases.rig(rig);
-        if (layers > 0) built = Cases.withLayers(built, layers);
+        built = layers > 0 ? Cases.rig(rig, "store.nodes=" + layers) : Cases.rig(rig);
         if (habit.equals("rule")) built = Cases.byRule(built);
         weather = Cases.weather(built);
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stokewell.rig.Changed;
 import stokewell.rig.Flue;
 import stokewell.rig.Fuel;
 import stokewell.rig.Layer;
@@ -138,7 +139,7 @@ class CheckTest {
 
     @Test
     void furnitureWood() {
-        Rig rig = Sound.with(Sound.pumped(), "fuel", new Fuel("pine", 0.08, Fuel.Basis.WET, Fuel.Form.OFFCUTS, 0.6));
+        Rig rig = Changed.with(Sound.pumped(), "fuel", new Fuel("pine", 0.08, Fuel.Basis.WET, Fuel.Form.OFFCUTS, 0.6));
         answer(rig, "fuel.offcuts", Level.MIND);
         assertThat(Sound.answered(Sound.pumped()).of("fuel.offcuts")).isNull();
     }
@@ -157,8 +158,8 @@ class CheckTest {
 
     @Test
     void theGustInTheTallStack() {
-        Flue tall = Sound.with(Sound.pumped().flue(), "height", 12.8);
-        answer(Sound.with(Sound.pumped(), "flue", tall), "chimney.tall", Level.MIND);
+        Flue tall = Changed.with(Sound.pumped().flue(), "height", 12.8);
+        answer(Changed.with(Sound.pumped(), "flue", tall), "chimney.tall", Level.MIND);
         assertThat(Sound.answered(Sound.pumped()).of("chimney.tall")).isNull();
     }
 
@@ -212,10 +213,10 @@ class CheckTest {
         answer(Sound.vent(Sound.pumped(), "warm", false), "vent.frost", Level.STOP);
         answer(Sound.vent(Sound.pumped(), "coldFeed", 0.0), "vent.feed", Level.MEND);
         var header = Sound.pumped().loop().header();
-        answer(Sound.loop(Sound.pumped(), "header", Sound.with(header, "vent", 0.012)), "vent.bore", Level.MEND);
-        answer(Sound.loop(Sound.pumped(), "header", Sound.with(header, "vent", 0.004)), "vent.bore", Level.STOP);
-        answer(Sound.loop(Sound.pumped(), "header", Sound.with(header, "level", 0.4)), "vent.height", Level.STOP);
-        answer(Sound.loop(Sound.pumped(), "header", Sound.with(header, "level", 1.2)), "vent.height", Level.MEND);
+        answer(Sound.loop(Sound.pumped(), "header", Changed.with(header, "vent", 0.012)), "vent.bore", Level.MEND);
+        answer(Sound.loop(Sound.pumped(), "header", Changed.with(header, "vent", 0.004)), "vent.bore", Level.STOP);
+        answer(Sound.loop(Sound.pumped(), "header", Changed.with(header, "level", 0.4)), "vent.height", Level.STOP);
+        answer(Sound.loop(Sound.pumped(), "header", Changed.with(header, "level", 1.2)), "vent.height", Level.MEND);
     }
 
     private static Rig closed() {
@@ -286,11 +287,11 @@ class CheckTest {
 
     @Test
     void airForTheStoveAndDust() {
-        Room tight = Sound.with(
+        Room tight = Changed.with(
                 Sound.pumped().room(),
                 "leakage",
-                Sound.with(Sound.pumped().room().leakage(), "at50Pa", 0.2 / 3600));
-        Rig closed = Sound.around(Sound.with(Sound.pumped(), "room", tight), "airOpening", 0.0);
+                Changed.with(Sound.pumped().room().leakage(), "at50Pa", 0.2 / 3600));
+        Rig closed = Sound.around(Changed.with(Sound.pumped(), "room", tight), "airOpening", 0.0);
         answer(closed, "air.stove", Level.MEND);
         assertThat(Sound.answered(Sound.around(closed, "airOpening", 0.03))
                         .of("air.stove")
@@ -322,12 +323,12 @@ class CheckTest {
     void theFrozenPots() {
         Drills.Outcome o = Sound.outcome(Sound.pumped());
         Drill fan = o.of(Fault.FAN_DEAD);
-        Drill freezing = Sound.with(fan, "roomLowest", K - 2);
+        Drill freezing = Changed.with(fan, "roomLowest", K - 2);
         assertThat(Check.of(Sound.pumped(), o.day(), List.of(freezing))
                         .of("frost.goods")
                         .level())
                 .isEqualTo(Level.MIND);
-        Drill warm = Sound.with(fan, "roomLowest", K + 6);
+        Drill warm = Changed.with(fan, "roomLowest", K + 6);
         assertThat(Check.of(Sound.pumped(), o.day(), List.of(warm)).of("frost.goods"))
                 .isNull();
     }
@@ -343,7 +344,7 @@ class CheckTest {
                         .of("plastic.tank")
                         .why())
                 .contains("266");
-        Rig wet = Sound.with(
+        Rig wet = Changed.with(
                 Sound.pumped(), "fuel", new Fuel("mixed hardwood", 0.35, Fuel.Basis.WET, Fuel.Form.SPLITS, 0.6));
         answer(wet, "fuel.wet", Level.MEND);
         assertThat(Sound.answered(wet).of("fuel.wet").why()).contains("few percent");
@@ -354,7 +355,7 @@ class CheckTest {
         Rig low = Sound.loop(Sound.store(Sound.pumped(), "elevation", 0.0), "checkValve", Double.NaN);
         Pipe wide = new Pipe(3, 0.04, 0.003, 0.02, 0.04, 2, 2, 5e-5, Pipe.Where.ROOM);
         low = Sound.loop(Sound.loop(low, "supply", wide), "back", wide);
-        low = Sound.with(low, "pickups", List.of(Sound.with(low.pickups().get(0), "elevation", 1.6)));
+        low = Changed.with(low, "pickups", List.of(Changed.with(low.pickups().get(0), "elevation", 1.6)));
         finds(Sound.rerun(low), Sound.answered(Sound.pumped()), "loop.reverse", Level.MIND);
     }
 
@@ -365,16 +366,18 @@ class CheckTest {
         List<Switch> far = new ArrayList<>(rig.switches());
         far.set(
                 0,
-                Sound.with(pump, "thermostat", new Switch.Thermostat(Rigs.sensor(Switch.Spot.STORE), K + 60, K + 50)));
+                Changed.with(
+                        pump, "thermostat", new Switch.Thermostat(Rigs.sensor(Switch.Spot.STORE), K + 60, K + 50)));
         answer(rig.switched(far), "control.place", Level.MEND);
         List<Switch> high = new ArrayList<>(rig.switches());
         high.set(
                 0,
-                Sound.with(pump, "thermostat", new Switch.Thermostat(Rigs.sensor(Switch.Spot.OUTLET), K + 97, K + 80)));
+                Changed.with(
+                        pump, "thermostat", new Switch.Thermostat(Rigs.sensor(Switch.Spot.OUTLET), K + 97, K + 80)));
         answer(rig.switched(high), "control.limit", Level.MEND);
         List<Switch> slow = new ArrayList<>(rig.switches());
         Switch.Sensor lazy = new Switch.Sensor(Switch.Spot.OUTLET, 0.9, "", 600);
-        slow.set(0, Sound.with(pump, "thermostat", new Switch.Thermostat(lazy, K + 70, K + 58)));
+        slow.set(0, Changed.with(pump, "thermostat", new Switch.Thermostat(lazy, K + 70, K + 58)));
         answer(rig.switched(slow), "control.limit", Level.MEND);
         assertThat(Sound.answered(rig.switched(slow)).of("control.limit").remedy())
                 .contains("°C");
@@ -394,13 +397,13 @@ class CheckTest {
 
     @Test
     void narrowPipeRunsFast() {
-        Pipe thin = Sound.with(Sound.pumped().loop().back(), "bore", 0.016);
+        Pipe thin = Changed.with(Sound.pumped().loop().back(), "bore", 0.016);
         answer(Sound.loop(Sound.pumped(), "back", thin), "pipe.speed", Level.MEND);
     }
 
     @Test
     void waterPipesOutdoors() {
-        Pipe out = Sound.with(Sound.pumped().loop().back(), "where", Pipe.Where.OUTDOORS);
+        Pipe out = Changed.with(Sound.pumped().loop().back(), "where", Pipe.Where.OUTDOORS);
         answer(Sound.loop(Sound.pumped(), "back", out), "frost.outdoors", Level.MEND);
     }
 
@@ -454,18 +457,18 @@ class CheckTest {
 
     @Test
     void bareHotPipe() {
-        Pipe bare = Sound.with(Sound.pumped().loop().supply(), "insulation", 0.0);
+        Pipe bare = Changed.with(Sound.pumped().loop().supply(), "insulation", 0.0);
         answer(Sound.loop(Sound.pumped(), "supply", bare), "scald.pipe", Level.MIND);
     }
 
     @Test
     void theFloorUnderTheStore() {
         answer(Sound.around(Sound.pumped(), "floorGoodFor", 1900.0), "store.weight", Level.STOP);
-        Room boards = Sound.with(
+        Room boards = Changed.with(
                 Sound.pumped().room(),
                 "floor",
                 new Room.Floor.Boards(List.of(new Layer(0.02, "pine", 0.13, 500, 1600))));
-        Rig onBoards = Sound.around(Sound.with(Sound.pumped(), "room", boards), "floorGoodFor", Double.NaN);
+        Rig onBoards = Sound.around(Changed.with(Sound.pumped(), "room", boards), "floorGoodFor", Double.NaN);
         answer(onBoards, "store.weight", Level.MEND);
     }
 
@@ -490,7 +493,7 @@ class CheckTest {
 
     @Test
     void aShortChimney() {
-        Flue low = Sound.with(Sound.pumped().flue(), "height", 2.5);
-        answer(Sound.with(Sound.pumped(), "flue", low), "chimney.short", Level.MIND);
+        Flue low = Changed.with(Sound.pumped().flue(), "height", 2.5);
+        answer(Changed.with(Sound.pumped(), "flue", low), "chimney.short", Level.MIND);
     }
 }

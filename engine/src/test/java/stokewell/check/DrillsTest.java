@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stokewell.rig.Changed;
 import stokewell.rig.Emitter;
 import stokewell.rig.Pickup;
 import stokewell.rig.Pipe;
@@ -27,7 +28,7 @@ class DrillsTest {
     /** The air stands wide open while a fire is lit; where it always does, the heat at the start is the heat that follows. */
     private static Rig wideOpen() {
         Rig rig = Sound.pumped();
-        return Sound.with(rig, "stove", Sound.with(rig.stove(), "air", new Stove.Air.Hand(1, 0.05)));
+        return Changed.with(rig, "stove", Changed.with(rig.stove(), "air", new Stove.Air.Hand(1, 0.05)));
     }
 
     @Test
@@ -108,7 +109,7 @@ class DrillsTest {
         Switch pump = switches.get(0);
         switches.set(
                 0,
-                Sound.with(
+                Changed.with(
                         pump,
                         "highLimit",
                         new Switch.Thermostat(Rigs.sensor(Switch.Spot.OUTLET), 273.15 + 85, 273.15 + 78)));

@@ -7,6 +7,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
 import stokewell.matter.Water;
+import stokewell.rig.Changed;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
 
@@ -29,7 +30,7 @@ class QuietFaultsTest {
         Rig unseen = Sound.around(Sound.pumped(), "levelWatched", false);
         assertThat(one(unseen, Fault.LEAK).level()).isEqualTo(Level.MEND);
         var header = Sound.pumped().loop().header();
-        Rig large = Sound.loop(Sound.pumped(), "header", Sound.with(header, "water", 0.2));
+        Rig large = Sound.loop(Sound.pumped(), "header", Changed.with(header, "water", 0.2));
         assertThat(one(large, Fault.LEAK).firstBoil()).isGreaterThan(d.firstBoil());
     }
 
@@ -46,7 +47,7 @@ class QuietFaultsTest {
     @Test
     void theCheckValveKeepsTheNightsHeatOutOfTheChimney() {
         Rig low = Sound.store(Sound.pumped(), "elevation", -0.9);
-        low = Sound.loop(low, "header", Sound.with(low.loop().header(), "level", 2.8));
+        low = Sound.loop(low, "header", Changed.with(low.loop().header(), "level", 2.8));
         Drill free = one(low, Fault.REVERSE_FLOW);
         Drill bare = one(Sound.loop(low, "checkValve", Double.NaN), Fault.REVERSE_FLOW);
         double kept = Double.parseDouble(
@@ -61,7 +62,7 @@ class QuietFaultsTest {
     @Test
     void steamThatANarrowVentDoesNotPassRaisesTheBoilingPoint() {
         // 12 mm, of which a third is left: 4 mm
-        var header = Sound.with(Sound.pumped().loop().header(), "vent", 0.012);
+        var header = Changed.with(Sound.pumped().loop().header(), "vent", 0.012);
         Drill narrow = one(Sound.loop(Sound.pumped(), "header", header), Fault.VENT_NARROW);
         Drill wide = Sound.outcome(Sound.pumped()).of(Fault.AIR_LOCK);
         double head = Pressure.head(Sound.pumped());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import stokewell.rig.Changed;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Safety;
@@ -30,7 +31,7 @@ class SeverityTest {
                 Sound.safe(Sound.pumped(), "valveToOpen", null),
                 bare,
                 Sound.vent(bare, "warm", false),
-                Sound.loop(bare, "header", Sound.with(header, "vent", 0.004)),
+                Sound.loop(bare, "header", Changed.with(header, "vent", 0.004)),
                 Sound.around(Sound.pumped(), "coldAndFull", 30 * 86400.0),
                 Sound.around(Sound.thermosiphon(), "coldAndFull", 30 * 86400.0),
                 closed(),

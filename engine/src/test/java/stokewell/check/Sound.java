@@ -1,7 +1,5 @@
 package stokewell.check;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -11,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import stokewell.network.Compiler;
 import stokewell.network.Plant;
+import stokewell.rig.Changed;
 import stokewell.rig.Materials;
 import stokewell.rig.Metal;
 import stokewell.rig.Rig;
@@ -55,55 +54,36 @@ final class Sound {
         return Rigs.thermosiphon().secured(safety());
     }
 
-    /** A record with one of its components changed. */
-    static <R extends Record> R with(R record, String name, Object value) {
-        try {
-            RecordComponent[] parts = record.getClass().getRecordComponents();
-            Class<?>[] types = new Class<?>[parts.length];
-            Object[] values = new Object[parts.length];
-            boolean found = false;
-            for (int i = 0; i < parts.length; i++) {
-                types[i] = parts[i].getType();
-                parts[i].getAccessor().setAccessible(true);
-                boolean here = parts[i].getName().equals(name);
-                values[i] = here ? value : parts[i].getAccessor().invoke(record);
-                found |= here;
-            }
-            if (!found) throw new IllegalArgumentException("no " + name + " in " + record.getClass());
-            @SuppressWarnings("unchecked")
-            Constructor<R> constructor = (Constructor<R>) record.getClass().getDeclaredConstructor(types);
-            return constructor.newInstance(values);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
     static Rig around(Rig rig, String name, Object value) {
-        return rig.secured(with(rig.safety(), "surroundings", with(rig.safety().surroundings(), name, value)));
+        return rig.secured(Changed.with(
+                rig.safety(), "surroundings", Changed.with(rig.safety().surroundings(), name, value)));
     }
 
     static Rig material(Rig rig, String name, Object value) {
-        return rig.secured(with(rig.safety(), "materials", with(rig.safety().materials(), name, value)));
+        return rig.secured(Changed.with(
+                rig.safety(), "materials", Changed.with(rig.safety().materials(), name, value)));
     }
 
     static Rig vent(Rig rig, String name, Object value) {
-        return rig.secured(with(rig.safety(), "vent", with(rig.safety().vent(), name, value)));
+        return rig.secured(
+                Changed.with(rig.safety(), "vent", Changed.with(rig.safety().vent(), name, value)));
     }
 
     static Rig relief(Rig rig, String name, Object value) {
-        return rig.secured(with(rig.safety(), "relief", with(rig.safety().relief(), name, value)));
+        return rig.secured(
+                Changed.with(rig.safety(), "relief", Changed.with(rig.safety().relief(), name, value)));
     }
 
     static Rig safe(Rig rig, String name, Object value) {
-        return rig.secured(with(rig.safety(), name, value));
+        return rig.secured(Changed.with(rig.safety(), name, value));
     }
 
     static Rig loop(Rig rig, String name, Object value) {
-        return rig.plumbed(with(rig.loop(), name, value));
+        return rig.plumbed(Changed.with(rig.loop(), name, value));
     }
 
     static Rig store(Rig rig, String name, Object value) {
-        return with(rig, "store", with(rig.store(), name, value));
+        return Changed.with(rig, "store", Changed.with(rig.store(), name, value));
     }
 
     static Plant plant(Rig rig) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stokewell.network.Compiler;
+import stokewell.rig.Changed;
 import stokewell.rig.Place;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
@@ -24,22 +25,22 @@ class ModelSavingTest {
     /** A stove in a room, without water: nothing but wood holds the room. */
     private static Rig rig() {
         Rig r = Rigs.pumped();
-        return new Rig(
+        return Changed.with(
+                r,
+                "name",
                 "stove alone",
+                "story",
                 "",
-                r.place(),
-                r.weather(),
-                r.room(),
-                r.stove(),
-                r.flue(),
-                r.fuel(),
-                r.habit(),
+                "pickups",
                 List.of(),
+                "loop",
                 null,
+                "store",
                 null,
+                "emitters",
                 List.of(),
-                List.of(),
-                r.safety());
+                "switches",
+                List.of());
     }
 
     private static Weather weather(Rig rig, double low, double high) {

@@ -7,10 +7,10 @@ import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import stokewell.balance.Wiring;
+import stokewell.rig.Changed;
 import stokewell.rig.Layer;
 import stokewell.rig.Outdoors;
 import stokewell.rig.Place;
-import stokewell.rig.RandomRigs;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Room;
@@ -86,23 +86,9 @@ class PlateOnFloorTest {
                 r.gains());
         Place place =
                 new Place(p.place().latitude(), p.place().longitude(), p.place().utcOffset(), 0, K + 20);
-        Rig rig = RandomRigs.with(RandomRigs.with(p, p.loop(), bare), room)
+        Rig rig = Changed.with(Changed.with(p, "store", bare), "room", room)
                 .withWeather(new Outdoors("", K + 20, K + 20, 0, 0, 15));
-        Rig there = new Rig(
-                rig.name(),
-                rig.story(),
-                place,
-                rig.weather(),
-                rig.room(),
-                rig.stove(),
-                rig.flue(),
-                rig.fuel(),
-                rig.habit(),
-                rig.pickups(),
-                rig.loop(),
-                rig.store(),
-                rig.emitters(),
-                List.of());
+        Rig there = Changed.with(rig, "place", place, "switches", List.of());
         Plant plant = Compiler.compile(there, NetworkTest.weather(there));
         Network network = plant.network();
         List<Integer> held = new ArrayList<>();

@@ -7,6 +7,7 @@ import java.lang.management.ManagementFactory;
 import org.junit.jupiter.api.Test;
 import stokewell.network.Compiler;
 import stokewell.network.Plant;
+import stokewell.rig.Changed;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Store;
@@ -34,35 +35,8 @@ class CostTest {
     private static Rig withLayers(int layers) {
         Rig r = Rigs.pumped();
         Store s = r.store();
-        Store store = new Store(
-                s.shape(),
-                layers,
-                s.wall(),
-                s.jacket(),
-                s.lid(),
-                s.base(),
-                s.standing(),
-                s.realLoss(),
-                s.cover(),
-                s.elevation(),
-                s.supplyPort(),
-                s.returnPort(),
-                s.coil());
-        return new Rig(
-                r.name(),
-                r.story(),
-                r.place(),
-                r.weather(),
-                r.room(),
-                r.stove(),
-                r.flue(),
-                r.fuel(),
-                r.habit(),
-                r.pickups(),
-                r.loop(),
-                store,
-                r.emitters(),
-                r.switches());
+        Store store = Changed.with(s, "nodes", layers);
+        return Changed.with(r, "store", store);
     }
 
     private long allocated() {

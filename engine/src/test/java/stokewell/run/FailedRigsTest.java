@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stokewell.network.Compiler;
 import stokewell.network.Plant;
+import stokewell.rig.Changed;
 import stokewell.rig.Flue;
 import stokewell.rig.Fuel;
 import stokewell.rig.Habit;
@@ -13,7 +14,6 @@ import stokewell.rig.Loop;
 import stokewell.rig.Outdoors;
 import stokewell.rig.Pickup;
 import stokewell.rig.Pipe;
-import stokewell.rig.RandomRigs;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Store;
@@ -57,7 +57,7 @@ class FailedRigsTest {
         for (double bore : new double[] {0.006, 0.008, 0.012}) {
             Pipe thin = new Pipe(2.5, bore, 0.001, 0.02, 0.04, 2, 2, 5e-5, Pipe.Where.ROOM);
             Loop loop = new Loop(thin, thin, null, Double.NaN, 0, r.loop().header());
-            assertThat(day(RandomRigs.with(r, loop, r.store())).time()).isEqualTo(31 * 3600);
+            assertThat(day(Changed.with(r, "loop", loop)).time()).isEqualTo(31 * 3600);
         }
     }
 
@@ -67,29 +67,9 @@ class FailedRigsTest {
         Rig r = Rigs.thermosiphon();
         for (double opening : new double[] {300, 600, 1000, 2000}) {
             for (double area : new double[] {0.2, 0.3}) {
-                Loop loop = new Loop(
-                        r.loop().supply(),
-                        r.loop().back(),
-                        null,
-                        opening,
-                        0,
-                        r.loop().header());
+                Loop loop = Changed.with(r.loop(), "pump", null, "checkValve", opening, "glycol", 0);
                 Pickup jacket = new Pickup("jacket", Pickup.Kind.JACKET, area, 0.008, 30, 0.04, 1, 0.5, 0.004, 80);
-                Rig valved = new Rig(
-                        "valved",
-                        "",
-                        r.place(),
-                        r.weather(),
-                        r.room(),
-                        r.stove(),
-                        r.flue(),
-                        r.fuel(),
-                        r.habit(),
-                        List.of(jacket),
-                        loop,
-                        r.store(),
-                        r.emitters(),
-                        r.switches());
+                Rig valved = Changed.with(r, "name", "valved", "story", "", "pickups", List.of(jacket), "loop", loop);
                 assertThat(day(valved).time()).isEqualTo(31 * 3600);
             }
         }
@@ -184,18 +164,17 @@ class FailedRigsTest {
     @Test
     void aPickupThatBoilsDryStaysBetweenFireAndCold() {
         Rig p = Rigs.pumped();
-        Rig dead = new Rig(
+        Rig dead = Changed.with(
+                p,
+                "name",
                 "dry",
+                "story",
                 "",
-                p.place(),
-                p.weather(),
-                p.room(),
-                p.stove(),
-                p.flue(),
-                p.fuel(),
-                p.habit(),
+                "pickups",
                 List.of(new Pickup("coil", Pickup.Kind.COIL, 0.5, 0.002, 12, 0.026, 5, 1.6, 0, 80)),
+                "loop",
                 new Loop(Rigs.pipe(4), Rigs.pipe(4), null, 2000, 0, new Loop.Header(0.002, 1.8, 0.022)),
+                "store",
                 new Store(
                         p.store().shape(),
                         12,
@@ -210,7 +189,9 @@ class FailedRigsTest {
                         0.95,
                         0.05,
                         null),
+                "emitters",
                 List.of(),
+                "switches",
                 List.of());
         Plant plant = Compiler.compile(dead, RandomRunsTest.weather(dead));
         Simulation sim = new Simulation(plant, 0, 10 * Simulation.TOLERANCE);

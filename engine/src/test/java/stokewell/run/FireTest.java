@@ -12,9 +12,9 @@ import stokewell.matter.Ultimate;
 import stokewell.matter.Water;
 import stokewell.network.Compiler;
 import stokewell.network.Plant;
+import stokewell.rig.Changed;
 import stokewell.rig.Fuel;
 import stokewell.rig.Habit;
-import stokewell.rig.RandomRigs;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Stove;
@@ -108,20 +108,8 @@ class FireTest {
     void anInletThatShutsTightIsStillAStove() {
         Rig r = Rigs.pumped();
         Stove s = r.stove();
-        Stove tight = new Stove(
-                s.mass(),
-                s.specificHeat(),
-                s.surface(),
-                s.emissivity(),
-                s.height(),
-                s.firebox(),
-                s.hearth(),
-                s.brick(),
-                s.brickContact(),
-                s.airInlet(),
-                0,
-                new Stove.Air.Hand(0.5, 0));
-        Night n = night(RandomRigs.with(r, tight, r.fuel(), r.habit()));
+        Stove tight = Changed.with(s, "airLeak", 0, "air", new Stove.Air.Hand(0.5, 0));
+        Night n = night(Changed.with(r, "stove", tight));
         assertThat(n.loads()).isPositive();
         assertThat(n.hottestBody()).isGreaterThan(K + 100);
     }
@@ -152,11 +140,12 @@ class FireTest {
     @Test
     void aDrownedBedIsRakedOutAndLitAnew() {
         Rig r = fired(0.5);
-        Rig green = RandomRigs.with(
+        Rig green = Changed.with(
                 r,
+                "stove",
                 r.stove().withAir(new Stove.Air.Hand(0.02, 0)),
-                new Fuel("spruce", 0.65, Fuel.Basis.WET, Fuel.Form.ROUNDS, 0.62),
-                r.habit());
+                "fuel",
+                new Fuel("spruce", 0.65, Fuel.Basis.WET, Fuel.Form.ROUNDS, 0.62));
         Night n = night(green);
         assertThat(n.events()).anyMatch(e -> e instanceof Event.RakedOut);
         assertThat(n.ledger().relativeResidual()).isLessThan(Ledger.TOLERANCE);

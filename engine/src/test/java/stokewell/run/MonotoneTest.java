@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import stokewell.rig.Changed;
 import stokewell.rig.Fuel;
 import stokewell.rig.Habit;
 import stokewell.rig.Layer;
@@ -82,40 +83,20 @@ class MonotoneTest {
         Rig cold = rig.withWeather(
                 new Outdoors("", low, Math.max(low, Math.min(o.high(), 276.15)), o.wind(), 0.2 * o.sun(), 15));
         Stove s = rig.stove();
-        Stove aired = new Stove(
-                s.mass(),
-                s.specificHeat(),
-                s.surface(),
-                s.emissivity(),
-                s.height(),
-                s.firebox(),
-                s.hearth(),
-                s.brick(),
-                s.brickContact(),
+        Stove aired = Changed.with(
+                s,
+                "airInlet",
                 Math.max(s.airInlet(), 40e-4),
-                s.airLeak(),
+                "air",
                 new Stove.Air.Clock(List.of(new Stove.Setting(0, 0.7))));
-        return RandomRigs.with(cold, aired, rig.fuel(), rig.habit());
+        return Changed.with(cold, "stove", aired);
     }
 
     @Test
     void moreInsulationNeverMakesAColderDay() {
         neverColder("half as much again of every insulating layer", LUMPED, rig -> {
             Room r = rig.room();
-            return RandomRigs.with(
-                    rig,
-                    new Room(
-                            r.length(),
-                            r.width(),
-                            r.height(),
-                            thicker(r.walls()),
-                            thicker(r.roof()),
-                            r.floor(),
-                            r.windows(),
-                            r.doors(),
-                            r.leakage(),
-                            r.contents(),
-                            r.gains()));
+            return Changed.with(rig, "room", Changed.with(r, "walls", thicker(r.walls()), "roof", thicker(r.roof())));
         });
     }
 
@@ -137,7 +118,7 @@ class MonotoneTest {
                     .loads().stream()
                             .map(l -> new Habit.Load(l.at(), 1.33 * l.mass()))
                             .toList();
-            return RandomRigs.with(rig, rig.stove(), rig.fuel(), new Habit.Clock(loads, Double.NaN));
+            return Changed.with(rig, "habit", new Habit.Clock(loads, Double.NaN));
         });
     }
 
@@ -145,21 +126,14 @@ class MonotoneTest {
     void fewerLeaksNeverMakeAColderMorning() {
         neverColder("half the leaks", ROUNDING, rig -> {
             Room r = rig.room();
-            return RandomRigs.with(
+            return Changed.with(
                     rig,
-                    new Room(
-                            r.length(),
-                            r.width(),
-                            r.height(),
-                            r.walls(),
-                            r.roof(),
-                            r.floor(),
-                            r.windows(),
-                            r.doors(),
+                    "room",
+                    Changed.with(
+                            r,
+                            "leakage",
                             new Room.Leakage(
-                                    0.5 * r.leakage().at50Pa(), r.leakage().shelter()),
-                            r.contents(),
-                            r.gains()));
+                                    0.5 * r.leakage().at50Pa(), r.leakage().shelter())));
         });
     }
 
@@ -183,7 +157,7 @@ class MonotoneTest {
                     .loads().stream()
                             .map(l -> new Habit.Load(l.at(), l.mass() * (1 - wet) / (1 - dry)))
                             .toList();
-            return RandomRigs.with(rig, rig.stove(), drier, new Habit.Clock(loads, Double.NaN));
+            return Changed.with(rig, "fuel", drier, "habit", new Habit.Clock(loads, Double.NaN));
         });
     }
 }

@@ -13,6 +13,7 @@ import stokewell.loop.SealedLoop;
 import stokewell.matter.Water;
 import stokewell.network.Compiler;
 import stokewell.network.Plant;
+import stokewell.rig.Changed;
 import stokewell.rig.Place;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
@@ -29,22 +30,7 @@ class SealedRunTest {
         Rig rig = Rigs.closed();
         Place p = rig.place();
         Place sea = new Place(p.latitude(), p.longitude(), p.utcOffset(), 0, p.groundTemperature());
-        return new Rig(
-                "closed",
-                "",
-                sea,
-                rig.weather(),
-                rig.room(),
-                rig.stove(),
-                rig.flue(),
-                rig.fuel(),
-                rig.habit(),
-                rig.pickups(),
-                rig.loop(),
-                rig.store(),
-                rig.emitters(),
-                rig.switches(),
-                rig.safety());
+        return Changed.with(rig, "name", "closed", "story", "", "place", sea);
     }
 
     private static Rig valve(double opens, double rated) {

@@ -7,13 +7,13 @@ import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stokewell.network.Compiler;
+import stokewell.rig.Changed;
 import stokewell.rig.Habit;
 import stokewell.rig.Layer;
 import stokewell.rig.Loop;
 import stokewell.rig.Pickup;
 import stokewell.rig.Pipe;
 import stokewell.rig.Place;
-import stokewell.rig.RandomRigs;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Store;
@@ -33,38 +33,11 @@ class SoundRigTest {
 
     private static Store store(Layer base, Store.Cover cover, double elevation) {
         Store s = Rigs.store();
-        return new Store(
-                s.shape(),
-                s.nodes(),
-                s.wall(),
-                s.jacket(),
-                s.lid(),
-                base,
-                s.standing(),
-                s.realLoss(),
-                cover,
-                elevation,
-                s.supplyPort(),
-                s.returnPort(),
-                null);
+        return Changed.with(s, "base", base, "cover", cover, "elevation", elevation, "coil", null);
     }
 
     private static Rig with(Rig r, Place place, Habit habit, List<Pickup> pickups, Loop loop, Store store) {
-        return new Rig(
-                r.name(),
-                r.story(),
-                place,
-                r.weather(),
-                r.room(),
-                r.stove(),
-                r.flue(),
-                r.fuel(),
-                habit,
-                pickups,
-                loop,
-                store,
-                r.emitters(),
-                r.switches());
+        return Changed.with(r, "place", place, "habit", habit, "pickups", pickups, "loop", loop, "store", store);
     }
 
     /** Loads by the clock, so that the same wood is burnt whatever the water does. */
@@ -88,8 +61,8 @@ class SoundRigTest {
     @Test
     void aStoreOnABareSlabLosesSeveralTimesMoreThroughItsBase() {
         Rig r = pumped();
-        Night foam = night(RandomRigs.with(r, r.loop(), store(Rigs.xps(0.05), Store.Cover.SEALED, 0.1)));
-        Night bare = night(RandomRigs.with(r, r.loop(), store(Rigs.xps(0), Store.Cover.SEALED, 0.1)));
+        Night foam = night(Changed.with(r, "store", store(Rigs.xps(0.05), Store.Cover.SEALED, 0.1)));
+        Night bare = night(Changed.with(r, "store", store(Rigs.xps(0), Store.Cover.SEALED, 0.1)));
         double ratio = bare.ledger().meter("store to floor") / foam.ledger().meter("store to floor");
         // the foam's 0.05/0.034 = 1.5 m2.K/W before the 4 to 7 W/m2.K that a plate of 0.8 m passes into slab, soil and
         // sideways: 1 + 1.5 U = 7 to 11 times; the bare store is cooler for it, which takes up to a fifth off
@@ -149,9 +122,9 @@ class SoundRigTest {
     void aStrongCheckValveStopsAThermosiphon() {
         Rig r = Rigs.thermosiphon();
         Loop l = r.loop();
-        Loop valved = new Loop(l.supply(), l.back(), null, 2000, 0, l.header());
+        Loop valved = Changed.with(l, "pump", null, "checkValve", 2000, "glycol", 0);
         Night free = night(r);
-        Night stopped = night(RandomRigs.with(r, valved, r.store()));
+        Night stopped = night(Changed.with(r, "loop", valved));
         // it burns from eight till six: once warm, the still jacket boils most of that time
         assertThat(free.boilingMinutes()).isZero();
         assertThat(stopped.boilingMinutes()).isGreaterThan(240);
@@ -170,8 +143,9 @@ class SoundRigTest {
         Pickup high = new Pickup("coil", Pickup.Kind.COIL, 0.35, 0.004, 12, 0.026, 5, 1.6, 0.004, 80);
         Rig low =
                 with(r, r.place(), r.habit(), List.of(high), r.loop(), store(Rigs.xps(0.05), Store.Cover.SEALED, -0.6));
-        Rig dead = RandomRigs.with(
+        Rig dead = Changed.with(
                 low,
+                "switches",
                 low.switches().stream().filter(s -> !s.drives().equals("pump")).toList());
         assertThat(night(low).boilingMinutes()).isZero();
         Night boils = night(dead);
@@ -187,12 +161,13 @@ class SoundRigTest {
         Pickup high = new Pickup("coil", Pickup.Kind.COIL, 0.35, 0.004, 12, 0.04, 2, 2.6, 0.004, 80);
         Loop free = new Loop(wide, wide, Rigs.pump(), Double.NaN, 0, new Loop.Header(0.02, 3.2, 0.022));
         Loop valved = new Loop(wide, wide, Rigs.pump(), 1500, 0, new Loop.Header(0.02, 3.2, 0.022));
-        Rig base = RandomRigs.with(
+        Rig base = Changed.with(
                 with(r, r.place(), r.habit(), List.of(high), free, store(Rigs.xps(0.05), Store.Cover.SEALED, 0.1)),
-                // by the hour: a thermostat at the outlet would see the store's own warmth and run all night
+                "switches", // by the hour: a thermostat at the outlet would see the store's own warmth and run all
+                // night
                 List.of(new Switch("pump", null, null, null, null, new Switch.Hours(8 * 3600, 20 * 3600))));
         double lost = coolingRate(night(base));
-        double held = coolingRate(night(RandomRigs.with(base, valved, base.store())));
+        double held = coolingRate(night(Changed.with(base, "loop", valved)));
         // walls alone lose what is held; the pipe of 40 mm runs it through a bare coil and bare pipe of its own 2 m2
         // and more
         assertThat(lost).isGreaterThan(1.8 * held);
@@ -208,8 +183,8 @@ class SoundRigTest {
     @Test
     void anOpenTankLosesFarMoreThanASealedOne() {
         Rig r = pumped();
-        Night sealed = night(RandomRigs.with(r, r.loop(), store(Rigs.xps(0.05), Store.Cover.SEALED, 0.1)));
-        Night open = night(RandomRigs.with(r, r.loop(), store(Rigs.xps(0.05), Store.Cover.OPEN, 0.1)));
+        Night sealed = night(Changed.with(r, "store", store(Rigs.xps(0.05), Store.Cover.SEALED, 0.1)));
+        Night open = night(Changed.with(r, "store", store(Rigs.xps(0.05), Store.Cover.OPEN, 0.1)));
         double shut = sealed.ledger().meter("store to room");
         double lost = open.ledger().meter("store to room") + open.ledger().account("evaporation");
         double warmShut = mean(sealed) - (K + 10);

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import stokewell.rig.Changed;
 import stokewell.rig.Layer;
 import stokewell.rig.Materials;
 import stokewell.rig.Metal;
@@ -25,20 +26,8 @@ class PlatesTest {
 
     static Store store(Store.Shape shape, Store.Cover cover, double wall) {
         Store s = Rigs.store();
-        return new Store(
-                shape,
-                s.nodes(),
-                new Layer(wall, "steel", 50, STEEL, 450),
-                s.jacket(),
-                s.lid(),
-                s.base(),
-                s.standing(),
-                s.realLoss(),
-                cover,
-                s.elevation(),
-                s.supplyPort(),
-                s.returnPort(),
-                null);
+        return Changed.with(
+                s, "shape", shape, "wall", new Layer(wall, "steel", 50, STEEL, 450), "cover", cover, "coil", null);
     }
 
     /**
@@ -108,20 +97,7 @@ class PlatesTest {
     @Test
     void aTankOfPlasticIsNotCut() {
         Store s = store(new Store.Shape.Round(0.8, 1), Store.Cover.LOOSE, 0.003);
-        Store plastic = new Store(
-                s.shape(),
-                s.nodes(),
-                new Layer(0.006, "polyethylene", 0.42, 940, 1900),
-                s.jacket(),
-                s.lid(),
-                s.base(),
-                s.standing(),
-                s.realLoss(),
-                s.cover(),
-                s.elevation(),
-                s.supplyPort(),
-                s.returnPort(),
-                null);
+        Store plastic = Changed.with(s, "wall", new Layer(0.006, "polyethylene", 0.42, 940, 1900), "coil", null);
         assertThat(Plates.of(plastic)).isEmpty();
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
 import stokewell.check.FlatWall;
+import stokewell.rig.Changed;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Store;
@@ -16,22 +17,7 @@ class StiffeningTest {
 
     private static Rig tank(Store.Shape shape, double wall) {
         Rig p = Rigs.pumped();
-        return new Rig(
-                p.name(),
-                p.story(),
-                p.place(),
-                p.weather(),
-                p.room(),
-                p.stove(),
-                p.flue(),
-                p.fuel(),
-                p.habit(),
-                p.pickups(),
-                p.loop(),
-                PlatesTest.store(shape, Store.Cover.LOOSE, wall),
-                p.emitters(),
-                p.switches(),
-                p.safety());
+        return Changed.with(p, "store", PlatesTest.store(shape, Store.Cover.LOOSE, wall));
     }
 
     /** The moment of a simple beam under water, by summing its load in a thousand slices. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stokewell.rig.Changed;
 import stokewell.rig.Layer;
 import stokewell.rig.Rigs;
 import stokewell.rig.Store;
@@ -14,20 +15,8 @@ class WrapTest {
 
     private static Store wrapped(Store.Shape shape, double side, double lid, double base) {
         Store s = PlatesTest.store(shape, Store.Cover.SEALED, 0.005);
-        return new Store(
-                shape,
-                s.nodes(),
-                s.wall(),
-                wool(side),
-                wool(lid),
-                wool(base),
-                s.standing(),
-                s.realLoss(),
-                s.cover(),
-                s.elevation(),
-                s.supplyPort(),
-                s.returnPort(),
-                null);
+        return Changed.with(
+                s, "shape", shape, "jacket", wool(side), "lid", wool(lid), "base", wool(base), "coil", null);
     }
 
     private static Layer wool(double thickness) {
