@@ -1,0 +1,185 @@
+package stokewell.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stokewell.rig.Changed;
+import stokewell.rig.Metal;
+import stokewell.rig.Pipe;
+import stokewell.rig.Rig;
+import stokewell.rig.Rigs;
+import stokewell.rig.Safety;
+import stokewell.rig.Store;
+import stokewell.rig.Switch;
+
+/** Rules on loop, vent, water and store: each finds what is wrong, and does not find it on the rig that is mended. */
+class WaterFamiliesTest {
+
+    private static final double K = 273.15;
+
+    @Test
+    void theOpenVent() {
+        Found.answer(Sound.vent(Sound.pumped(), "rise", 0.2), "vent.rise", Level.MEND);
+        Found.answer(Sound.vent(Sound.pumped(), "risesAllTheWay", false), "vent.shape", Level.MEND);
+        Found.answer(Sound.vent(Sound.pumped(), "warm", false), "vent.frost", Level.STOP);
+        Found.answer(Sound.vent(Sound.pumped(), "coldFeed", 0.0), "vent.feed", Level.MEND);
+        var header = Sound.pumped().loop().header();
+        Found.answer(
+                Sound.loop(Sound.pumped(), "header", Changed.with(header, "vent", 0.012)), "vent.bore", Level.MEND);
+        Found.answer(
+                Sound.loop(Sound.pumped(), "header", Changed.with(header, "vent", 0.004)), "vent.bore", Level.STOP);
+        Found.answer(
+                Sound.loop(Sound.pumped(), "header", Changed.with(header, "level", 0.4)), "vent.height", Level.STOP);
+        Found.answer(
+                Sound.loop(Sound.pumped(), "header", Changed.with(header, "level", 1.2)), "vent.height", Level.MEND);
+    }
+
+    private static Rig closed() {
+        Rig rig = Sound.safe(Sound.pumped(), "vessel", new Safety.Vessel(0.12, 75000, 100000));
+        return Sound.safe(rig, "discharge", new Safety.Discharge(368.15, 20000, true));
+    }
+
+    private static void closedFinds(Rig broken, String id, Level level) {
+        Found.finds(Sound.answered(broken), Sound.answered(closed()), id, level);
+    }
+
+    @Test
+    void theClosedLoop() {
+        closedFinds(Sound.safe(closed(), "relief", null), "relief.none", Level.STOP);
+        closedFinds(Sound.relief(closed(), "rated", 1000.0), "relief.capacity", Level.STOP);
+        closedFinds(Sound.relief(closed(), "atStove", false), "relief.place", Level.STOP);
+        closedFinds(Sound.relief(closed(), "clearOutlet", false), "relief.outlet", Level.STOP);
+        closedFinds(Sound.relief(closed(), "opens", 600000.0), "relief.pressure", Level.MEND);
+        closedFinds(Sound.safe(closed(), "discharge", null), "closed.discharge", Level.MEND);
+        closedFinds(
+                Sound.safe(closed(), "discharge", new Safety.Discharge(368.15, 20000, false)),
+                "closed.water",
+                Level.MEND);
+        closedFinds(Sound.store(closed(), "cover", Store.Cover.LOOSE), "closed.cover", Level.STOP);
+        closedFinds(Sound.store(closed(), "shape", new Store.Shape.Square(0.6, 0.7, 1.2)), "closed.flat", Level.STOP);
+        Rig small = Sound.safe(closed(), "vessel", new Safety.Vessel(0.02, 75000, 100000));
+        Rig large = Sound.safe(closed(), "vessel", new Safety.Vessel(0.5, 25000, 50000));
+        Found.finds(Sound.answered(small), Sound.answered(large), "expansion.vessel", Level.MEND);
+        Rig little = Sound.store(closed(), "shape", new Store.Shape.Round(0.6, 1.5));
+        Found.finds(Sound.answered(closed()), Sound.answered(little), "closed.code", Level.MEND);
+        Rig untagged = Sound.relief(Sound.relief(closed(), "rated", Double.NaN), "bore", Double.NaN);
+        closedFinds(untagged, "relief.capacity", Level.MIND);
+    }
+
+    @Test
+    void waterQuality() {
+        Found.answer(Sound.material(Sound.pumped(), "hardness", 300.0), "water.hardness", Level.MEND);
+        assertThat(Sound.answered(Sound.material(Sound.pumped(), "hardness", 300.0))
+                        .of("water.hardness")
+                        .why())
+                .contains("kg");
+        Found.answer(Sound.material(Sound.pumped(), "hardness", Double.NaN), "water.hardness", Level.MIND);
+        Found.answer(Sound.material(Sound.pumped(), "ph", 7.4), "water.acid", Level.MEND);
+        Rig copper = Sound.material(Sound.material(Sound.pumped(), "pipe", Metal.COPPER), "ph", 7.6);
+        copper = Sound.material(Sound.material(copper, "pickup", Metal.COPPER), "tank", Metal.STAINLESS);
+        assertThat(Sound.answered(copper).of("water.acid")).isNull();
+    }
+
+    @Test
+    void theFrozenPots() {
+        Drills.Outcome o = Sound.outcome(Sound.pumped());
+        Drill fan = o.of(Fault.FAN_DEAD);
+        Drill freezing = Changed.with(fan, "roomLowest", K - 2);
+        assertThat(Check.of(Sound.pumped(), o.day(), List.of(freezing))
+                        .of("frost.goods")
+                        .level())
+                .isEqualTo(Level.MIND);
+        Drill warm = Changed.with(fan, "roomLowest", K + 6);
+        assertThat(Check.of(Sound.pumped(), o.day(), List.of(warm)).of("frost.goods"))
+                .isNull();
+    }
+
+    @Test
+    void theSensorThatStartsThePump() {
+        Rig rig = Sound.pumped();
+        Switch pump = rig.switches().get(0);
+        List<Switch> far = new ArrayList<>(rig.switches());
+        far.set(
+                0,
+                Changed.with(
+                        pump, "thermostat", new Switch.Thermostat(Rigs.sensor(Switch.Spot.STORE), K + 60, K + 50)));
+        Found.answer(rig.switched(far), "control.place", Level.MEND);
+        List<Switch> high = new ArrayList<>(rig.switches());
+        high.set(
+                0,
+                Changed.with(
+                        pump, "thermostat", new Switch.Thermostat(Rigs.sensor(Switch.Spot.OUTLET), K + 97, K + 80)));
+        Found.answer(rig.switched(high), "control.limit", Level.MEND);
+        List<Switch> slow = new ArrayList<>(rig.switches());
+        Switch.Sensor lazy = new Switch.Sensor(Switch.Spot.OUTLET, 0.9, "", 600);
+        slow.set(0, Changed.with(pump, "thermostat", new Switch.Thermostat(lazy, K + 70, K + 58)));
+        Found.answer(rig.switched(slow), "control.limit", Level.MEND);
+        assertThat(Sound.answered(rig.switched(slow)).of("control.limit").remedy())
+                .contains("°C");
+    }
+
+    @Test
+    void theLoopThatCannotRise() {
+        Rig low = Sound.store(Sound.thermosiphon(), "elevation", -2.0);
+        Found.answer(low, "loop.rise", Level.STOP);
+        Rig pumped = Sound.store(Sound.pumped(), "elevation", -2.0);
+        Found.answer(pumped, "loop.rise", Level.MIND);
+        Rig upside = Sound.store(Sound.store(Sound.pumped(), "supplyPort", 0.1), "returnPort", 0.9);
+        Found.answer(upside, "loop.ports", Level.MEND);
+        Rig flap = Sound.loop(Sound.pumped(), "checkValve", 20.0);
+        Found.finds(Sound.answered(Sound.pumped()), Sound.answered(flap), "loop.check", Level.MIND);
+    }
+
+    @Test
+    void narrowPipeRunsFast() {
+        Pipe thin = Changed.with(Sound.pumped().loop().back(), "bore", 0.016);
+        Found.answer(Sound.loop(Sound.pumped(), "back", thin), "pipe.speed", Level.MEND);
+    }
+
+    @Test
+    void waterPipesOutdoors() {
+        Pipe out = Changed.with(Sound.pumped().loop().back(), "where", Pipe.Where.OUTDOORS);
+        Found.answer(Sound.loop(Sound.pumped(), "back", out), "frost.outdoors", Level.MEND);
+    }
+
+    @Test
+    void glycol() {
+        Rig coil = Sound.store(Sound.pumped(), "coil", new Store.Coil(20, 0.02, 0.1, 0.9));
+        Rig weak = Sound.loop(coil, "glycol", 0.15);
+        Rig strong = Sound.loop(coil, "glycol", 0.4);
+        Found.finds(Sound.answered(weak), Sound.answered(strong), "glycol.weak", Level.MEND);
+        Found.finds(Sound.answered(strong), Sound.answered(coil), "glycol.cooked", Level.MIND);
+    }
+
+    @Test
+    void zinc() {
+        // the pumped rig's water is at 70 to 80 C, the thermosiphon's below 45
+        Found.answer(Sound.material(Sound.pumped(), "tank", Metal.GALVANISED), "zinc.hot", Level.MEND);
+        assertThat(Sound.answered(Sound.material(Sound.thermosiphon(), "tank", Metal.GALVANISED))
+                        .of("zinc.hot"))
+                .isNull();
+        Found.answer(Sound.material(Sound.pumped(), "pickup", Metal.GALVANISED), "zinc.fire", Level.STOP);
+        Rig both = Sound.material(Sound.material(Sound.pumped(), "tank", Metal.GALVANISED), "pipe", Metal.COPPER);
+        Found.answer(both, "zinc.copper", Level.MEND);
+        Found.answer(Sound.material(Sound.pumped(), "pipe", Metal.COPPER), "metal.mixed", Level.MIND);
+        Rig coil = Sound.store(both, "coil", new Store.Coil(20, 0.02, 0.1, 0.9));
+        Rig brine = Sound.loop(coil, "glycol", 0.4);
+        Found.finds(Sound.answered(brine), Sound.answered(coil), "zinc.glycol", Level.MEND);
+    }
+
+    @Test
+    void aPlasticTankIsNotAHotStore() {
+        // the store's top comes to 49 C on the normal day
+        Found.answer(Sound.material(Sound.pumped(), "tank", Metal.PLASTIC), "plastic.tank", Level.MEND);
+        assertThat(Sound.answered(Sound.material(Sound.thermosiphon(), "tank", Metal.PLASTIC))
+                        .of("plastic.tank"))
+                .isNull();
+    }
+
+    @Test
+    void plasticPipeThatBoils() {
+        Found.answer(Sound.material(Sound.pumped(), "pipe", Metal.PLASTIC), "plastic.hot", Level.MEND);
+    }
+}
