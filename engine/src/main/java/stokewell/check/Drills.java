@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import stokewell.network.Compiler;
 import stokewell.rig.Rig;
+import stokewell.run.Moment;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
@@ -92,8 +93,7 @@ public final class Drills {
     }
 
     /** Runs from a settled moment at the start of the day. */
-    public static Outcome run(
-            Rig rig, Weather weather, NightRun.Ask ask, Collection<Fault> faults, Simulation.Moment settled) {
+    public static Outcome run(Rig rig, Weather weather, NightRun.Ask ask, Collection<Fault> faults, Moment settled) {
         return run(rig, weather, ask, faults, settled, drill -> {});
     }
 
@@ -103,7 +103,7 @@ public final class Drills {
             Weather weather,
             NightRun.Ask ask,
             Collection<Fault> faults,
-            Simulation.Moment settled,
+            Moment settled,
             Consumer<Drill> told) {
         Drills drills = new Drills(rig, weather);
         NightRun.Ask fine = new NightRun.Ask(
@@ -126,7 +126,7 @@ public final class Drills {
     }
 
     /** A moment that was tried: soonest boiling and hottest water after it. */
-    private record Tried(Simulation.Moment moment, double boils, double hottest) {
+    private record Tried(Moment moment, double boils, double hottest) {
 
         boolean worseThan(Tried other) {
             if (other == null || boils < other.boils) return true;
@@ -134,11 +134,11 @@ public final class Drills {
         }
     }
 
-    private void findWorst(Simulation.Moment settled, Night night) {
+    private void findWorst(Moment settled, Night night) {
         Simulation day = stage.simulation(stage.rig, stage.weather);
         day.take(settled, settled.time());
         stage.begin(settled);
-        List<Simulation.Moment> moments = new ArrayList<>();
+        List<Moment> moments = new ArrayList<>();
         for (double t : Moments.of(night)) {
             day.run(t);
             moments.add(day.moment());
@@ -150,7 +150,7 @@ public final class Drills {
         stage.begin(worst.moment);
     }
 
-    private Tried worst(List<Simulation.Moment> moments, BiFunction<Simulation, Double, Watch> trial) {
+    private Tried worst(List<Moment> moments, BiFunction<Simulation, Double, Watch> trial) {
         List<Tried> tried = moments.parallelStream()
                 .map(m -> {
                     Watch w = stage.play(m, sim -> trial.apply(sim, TRIAL));

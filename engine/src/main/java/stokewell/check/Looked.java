@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
 import stokewell.run.Hurry;
+import stokewell.run.Moment;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
@@ -31,7 +32,7 @@ public record Looked(Night night, Check check, Standing standing) {
     public static Looked run(Rig rig, Weather weather, NightRun.Ask ask, Given given, UnaryOperator<Night> timed) {
         NightRun.Settled found = NightRun.settled(rig, weather, ask, Hurry.NONE);
         Simulation settled = found.simulation();
-        Simulation.Moment start = settled.moment();
+        Moment start = settled.moment();
         NightRun.Ask day = day(weather, ask, start.time());
         CompletableFuture<List<Drill>> drills = CompletableFuture.supplyAsync(
                 () -> Drills.run(rig, weather, day, Drills.deciding(rig), start).drills());

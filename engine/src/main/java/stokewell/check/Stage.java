@@ -20,6 +20,7 @@ import stokewell.network.Plant;
 import stokewell.rig.Habit;
 import stokewell.rig.Rig;
 import stokewell.rig.Stove;
+import stokewell.run.Moment;
 import stokewell.run.Simulation;
 import stokewell.weather.Weather;
 
@@ -49,7 +50,7 @@ final class Stage {
     private final double end;
     private final Queue<Simulation> spare = new ConcurrentLinkedQueue<>();
     private final Map<String, Still> once = new ConcurrentHashMap<>();
-    private Simulation.Moment worst;
+    private Moment worst;
 
     /** A run that more than one fault comes to, with what a hand can still do in it. */
     record Still(Watch watch, List<Drill.Guard> hands) {}
@@ -62,7 +63,7 @@ final class Stage {
     }
 
     /** Where every fault begins. */
-    void begin(Simulation.Moment moment) {
+    void begin(Moment moment) {
         worst = moment;
         once.clear();
     }
@@ -111,7 +112,7 @@ final class Stage {
     }
 
     /** Plays on the rig as it is, at another moment. */
-    <T> T play(Simulation.Moment moment, Function<Simulation, T> part) {
+    <T> T play(Moment moment, Function<Simulation, T> part) {
         Simulation sim = spare.poll();
         if (sim == null) sim = simulation(rig, weather);
         T done = part.apply(stand(sim, moment));
@@ -134,7 +135,7 @@ final class Stage {
         return stand(sim, worst);
     }
 
-    private static Simulation stand(Simulation sim, Simulation.Moment moment) {
+    private static Simulation stand(Simulation sim, Moment moment) {
         sim.watch(null);
         for (Circuit c : sim.plant().circuits()) c.resist(1);
         press(sim.plant(), 0);

@@ -94,12 +94,16 @@ final class StoreWiring {
         through.add(new Layers.Through(flow, inlet, draw));
     }
 
-    /** @param saturation of each layer, K   @param venting W per kelvin over it */
-    void wire(RoomWiring room, double[] saturation, double venting) {
+    void wire(RoomWiring room, BoilingWiring boiling) {
         int n = node.length;
+        double[] saturation = new double[n];
+        double depth = 0.5 * (store.elevation() + shape.height() - height[0]);
+        saturation[0] = boiling.storeSaturation(Math.max(0, depth));
+        for (int i = 1; i < n; i++) saturation[i] = boiling.storeSaturation(height[0] - height[i]);
         // the circuits' own specific heat: what they bring must be what the layers pass on
         double specificHeat = new Fluid(0).specificHeat();
-        wiring.add(new Layers(wiring, node, specificHeat, MIXING * meanSection(), saturation, venting, through));
+        wiring.add(new Layers(
+                wiring, node, specificHeat, MIXING * meanSection(), saturation, BoilingWiring.VENTING, through));
         for (int i = 0; i + 1 < n; i++) {
             double z = 0.5 * (slice[i].bottom() + slice[i + 1].top());
             double dz = slice[i].centroid() - slice[i + 1].centroid();
@@ -115,6 +119,8 @@ final class StoreWiring {
         for (int i = 0; i < n; i++) metered(node[i], room.air, lossMeter, store.realLoss() * jacket * slice[i].side());
         cover(room, lossMeter);
         base(room, lossMeter);
+        boiling.vent("store top", node[0], saturation[0]);
+        for (int i = 1; i < n; i++) boiling.waters.add(new Plant.Boilable("store", node[i], saturation[i]));
     }
 
     private double meanSection() {

@@ -2,15 +2,12 @@ package stokewell.run;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import stokewell.balance.Wiring;
 import stokewell.control.Latch;
 import stokewell.loop.Circuit;
-import stokewell.network.Driven;
 import stokewell.network.Network;
 import stokewell.network.Plant;
 import stokewell.rig.Habit;
@@ -57,19 +54,10 @@ public final class Simulation {
     private final DayClock clock;
     private final double startOfDay;
     private final List<Latch> latches;
-    private final boolean[] running;
-    private final int[] starts;
-    private final double[] runSeconds;
-    private final double[] startedAt;
-    private final Boolean[] forced;
+    private final Drives drives;
+    private final Books books;
 
     private State state;
-    private double fuelIn;
-    private int loads;
-    private double wood;
-    private double storedAtBegin;
-    private double bedAtBegin;
-    private double begun;
     private List<Event> events;
     private Recorder recorder;
     private BiConsumer<Interpolant, double[]> watcher;
@@ -89,11 +77,8 @@ public final class Simulation {
         clock = new DayClock(plant);
         startOfDay = secondOfDay;
         latches = plant.latches();
-        running = new boolean[plant.driven().size()];
-        starts = new int[running.length];
-        runSeconds = new double[running.length];
-        startedAt = new double[running.length];
-        forced = new Boolean[running.length];
+        drives = new Drives(plant.driven());
+        books = new Books(plant);
         int count = latches.size() + 2;
         network.watch(new Network.Switching() {
             @Override
@@ -144,34 +129,9 @@ public final class Simulation {
         begin();
     }
 
-    /**
-     * What a simulation had come to at a time: states, latches, the stoker's memory. Never changes, so many simulations may
-     * take it over at once.
-     */
-    public static final class Moment {
-        private final double time;
-        private final double[] y;
-        private final boolean[] closed;
-        private final Stoker.Memory stoker;
-
-        private Moment(Simulation of) {
-            time = of.state.t;
-            y = of.state.y.clone();
-            closed = new boolean[of.latches.size()];
-            for (int i = 0; i < closed.length; i++)
-                closed[i] = of.latches.get(i).closed();
-            stoker = of.stoker.memory();
-        }
-
-        /** When it was, s. */
-        public double time() {
-            return time;
-        }
-    }
-
     /** What this simulation has come to. */
     public Moment moment() {
-        return new Moment(this);
+        return new Moment(state, latches, stoker.memory());
     }
 
     /** Takes over everything another simulation has come to; see {@link #take(Moment, double)}. */
@@ -184,11 +144,11 @@ public final class Simulation {
      * may differ, and latches then take what their readings say.
      */
     public void take(Moment other, double t) {
-        state = new State(t, other.y.clone(), new double[network.sums()]);
-        Arrays.fill(forced, null);
-        for (int i = 0; i < latches.size(); i++) latches.get(i).set(other.closed[i]);
+        state = new State(t, other.states(), new double[network.sums()]);
+        drives.free();
+        for (int i = 0; i < latches.size(); i++) latches.get(i).set(other.closed(i));
         topUp();
-        stoker.take(other.stoker, t - other.time);
+        stoker.take(other.stoker(), t - other.time());
         plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
         plant.people().power(clock.gains(secondOfDay(t)));
         stoker.setAir(t, secondOfDay(t));
@@ -280,38 +240,23 @@ public final class Simulation {
     /** Starts a new ledger here. */
     private void begin() {
         Arrays.fill(state.sums, 0);
-        fuelIn = 0;
-        wood = 0;
-        loads = 0;
-        begun = state.t;
-        storedAtBegin = stored();
-        bedAtBegin = plant.fire().energy(network.columns(state.t, state.y));
-        Arrays.fill(starts, 0);
-        Arrays.fill(runSeconds, 0);
-        Arrays.fill(startedAt, state.t);
+        books.open(state);
+        drives.begin(state.t);
         events = new ArrayList<>();
         recorder = null;
-    }
-
-    private double stored() {
-        double sum = 0;
-        for (int i = 0; i < state.y.length; i++) sum += network.capacity(i) * (state.y[i] - 273.15);
-        return sum;
     }
 
     /** Records from here on. */
     Recorder record(double until, double step) {
         recorder = new Recorder(plant, state.t, until, step);
         recorder.begin(state.sums);
-        for (int i = 0; i < running.length; i++) recorder.running(i, running[i]);
+        for (int i = 0; i < drives.count(); i++) recorder.running(i, drives.running(i));
         return recorder;
     }
 
     /** Holds something driven running or still, whatever its switch calls for, until the simulation takes over another. */
     public void force(String what, boolean on) {
-        for (int i = 0; i < running.length; i++) {
-            if (plant.driven().get(i).name().equals(what)) forced[i] = on;
-        }
+        drives.force(what, on);
         actuate(state.t);
         start();
     }
@@ -341,12 +286,7 @@ public final class Simulation {
             tick = fired < 0;
             if (fired >= 0) happen(fired);
         }
-        for (int i = 0; i < running.length; i++) {
-            if (running[i]) {
-                runSeconds[i] += state.t - startedAt[i];
-                startedAt[i] = state.t;
-            }
-        }
+        drives.count(state.t);
     }
 
     /**
@@ -400,13 +340,15 @@ public final class Simulation {
 
     /** Lays on wood that was noted, whatever the habit says and the firebox is reckoned to hold. */
     void lay(double mass) {
-        fuelIn += stoker.load(state.y, network.columns(state.t, state.y), state.t, mass);
+        lay(network.columns(state.t, state.y), mass);
+        restart(AFTER_LOAD);
+    }
+
+    private void lay(double[] x, double mass) {
+        books.wood(mass, stoker.load(state.y, x, state.t, mass));
         stoker.setAir(state.t, secondOfDay(state.t));
-        wood += mass;
-        loads++;
         lastLoadTime = state.t;
         events.add(new Event.Loaded(state.t, mass));
-        restart(AFTER_LOAD);
     }
 
     private void load(double wanted) {
@@ -428,17 +370,11 @@ public final class Simulation {
         }
         if (stoker.drowned(x)) {
             double bed = plant.fire().bed(x) - x[plant.raw()];
-            fuelIn -= stoker.rake(state.y, x);
+            books.raked(stoker.rake(state.y, x));
             events.add(new Event.RakedOut(state.t, bed));
             x = network.columns(state.t, state.y);
         }
-        mass = Math.min(wanted, stoker.fits(x));
-        fuelIn += stoker.load(state.y, x, state.t, mass);
-        stoker.setAir(state.t, secondOfDay(state.t));
-        wood += mass;
-        loads++;
-        lastLoadTime = state.t;
-        events.add(new Event.Loaded(state.t, mass));
+        lay(x, Math.min(wanted, stoker.fits(x)));
     }
 
     private void happen(int fired) {
@@ -459,37 +395,15 @@ public final class Simulation {
 
     /** Runs and stops what the latches and hours say; true if anything changed. */
     private boolean actuate(double t) {
-        double now = secondOfDay(t);
-        boolean changed = false;
-        for (int i = 0; i < running.length; i++) {
-            Driven d = plant.driven().get(i);
-            boolean on = forced[i] == null ? d.called(now) : forced[i];
-            d.run(on);
-            if (on == running[i]) continue;
-            changed = true;
-            running[i] = on;
-            if (on) {
-                starts[i]++;
-                startedAt[i] = t;
-            } else {
-                runSeconds[i] += t - startedAt[i];
-            }
-            events.add(new Event.Switched(t, d.name(), on));
+        return drives.actuate(t, secondOfDay(t), (i, on) -> {
+            events.add(new Event.Switched(t, plant.driven().get(i).name(), on));
             if (recorder != null) recorder.running(i, on);
-        }
-        return changed;
+        });
     }
 
     /** The books since the run was placed, checked. */
     public Ledger ledger() {
-        Map<String, Double> accounts = new LinkedHashMap<>();
-        List<String> names = network.wiring().accounts();
-        for (int i = 0; i < names.size(); i++) accounts.put(names.get(i), state.sums[i]);
-        Map<String, Double> meters = new LinkedHashMap<>();
-        List<String> meterNames = network.wiring().meters();
-        for (int i = 0; i < meterNames.size(); i++) meters.put(meterNames.get(i), state.sums[names.size() + i]);
-        double bed = plant.fire().energy(network.columns(state.t, state.y)) - bedAtBegin;
-        return new Ledger(fuelIn, accounts, meters, stored() - storedAtBegin, bed).closed(begun, state.t);
+        return books.ledger(state);
     }
 
     /** Time now, s. */
@@ -517,11 +431,11 @@ public final class Simulation {
     }
 
     double wood() {
-        return wood;
+        return books.wood();
     }
 
     int loads() {
-        return loads;
+        return books.loads();
     }
 
     double lastLoadTime() {
@@ -529,11 +443,11 @@ public final class Simulation {
     }
 
     int starts(int driven) {
-        return starts[driven];
+        return drives.starts(driven);
     }
 
     double runSeconds(int driven) {
-        return runSeconds[driven];
+        return drives.seconds(driven);
     }
 
     /** What the integrator has done so far. */
