@@ -37,8 +37,6 @@ public final class Fire implements Part {
     private static final double RENEWAL = 6;
     /** Smooths the square root of draft through zero, Pa. */
     private static final double DRAFT_BLUR = 0.3;
-    /** No inlet shuts tighter than this share of it: the draft would else have nothing to stand on. */
-    private static final double TIGHTEST = 2e-3;
     /** Gas that moves when nothing burns and nothing draws, kg/s. */
     private static final double BREATH = 1e-5;
 
@@ -100,13 +98,7 @@ public final class Fire implements Part {
     private final Gas gas;
     private final Bed bed;
     private final Stack stack;
-
-    // air setting: either a number or a thermostatic damper on the body
-    private double open;
-    private boolean damper;
-    private double damperSetpoint;
-    private double damperBand;
-    private double damperLeast;
+    private final Inlet inlet;
 
     // columns of the local gradient: the bed's five, then these, the chimney's pieces and the surfaces
     private static final int W = Bed.WATER;
@@ -175,6 +167,7 @@ public final class Fire implements Part {
         // air that a 12 Pa draft pulls through the wide-open inlet: the scale of "full air"
         bed = new Bed(burn, Math.sqrt(12 / size.inletResistance));
         int pieces = at.chimney.length;
+        inlet = new Inlet(size.inletLeak);
         stack = new Stack(gas, size.passArea, size.connectorArea, size.chimneyArea, pieces);
         first = H + pieces;
         k = first + this.surfaces.length;
@@ -199,31 +192,32 @@ public final class Fire implements Part {
         row = new double[k];
         gasRow = new double[k];
 
+        Slots slots = new Slots(wiring, columns);
         int[] fuel = {W, V, C, G, A};
         int[] smoke = {W, V, C, G, A, B, R, K};
-        slotWater = slotsOf(wiring, at.water, fuel);
-        slotVolatiles = slotsOf(wiring, at.volatiles, fuel);
-        slotCarbon = slotsOf(wiring, at.carbon, fuel);
+        slotWater = slots.of(at.water, fuel);
+        slotVolatiles = slots.of(at.volatiles, fuel);
+        slotCarbon = slots.of(at.carbon, fuel);
         int[] furnace = java.util.Arrays.copyOf(fuel, 6 + this.surfaces.length);
         furnace[5] = R;
         for (int i = 0; i < this.surfaces.length; i++) furnace[6 + i] = first + i;
-        slotGas = slotsOf(wiring, at.gas, furnace);
-        slotAir = slotsOf(wiring, at.air, upTo(pieces, W, V, C, G, A, B, R, K, O));
-        slotBody = slotsOf(wiring, at.body, W, V, C, G, A, B);
+        slotGas = slots.of(at.gas, furnace);
+        slotAir = slots.of(at.air, upTo(pieces, W, V, C, G, A, B, R, K, O));
+        slotBody = slots.of(at.body, W, V, C, G, A, B);
         slotChimney = new int[pieces][];
-        for (int i = 0; i < pieces; i++) slotChimney[i] = slotsOf(wiring, at.chimney[i], upTo(i + 1, smoke));
-        slotRoom = slotsOf(wiring, at.room, smoke);
-        slotContents = slotsOf(wiring, at.contents, smoke);
-        slotFlue = slotsOf(wiring, at.flueAccount, upTo(pieces, smoke));
-        slotSmoke = slotsOf(wiring, at.smokeAccount, fuel);
-        slotRelease = slotsOf(wiring, at.releaseMeter, fuel);
-        slotFuelSteam = slotsOf(wiring, at.steamFromFuelMeter, fuel);
+        for (int i = 0; i < pieces; i++) slotChimney[i] = slots.of(at.chimney[i], upTo(i + 1, smoke));
+        slotRoom = slots.of(at.room, smoke);
+        slotContents = slots.of(at.contents, smoke);
+        slotFlue = slots.of(at.flueAccount, upTo(pieces, smoke));
+        slotSmoke = slots.of(at.smokeAccount, fuel);
+        slotRelease = slots.of(at.releaseMeter, fuel);
+        slotFuelSteam = slots.of(at.steamFromFuelMeter, fuel);
         slotSurface = new int[this.surfaces.length][];
         slotMeter = new int[this.surfaces.length][];
         for (int i = 0; i < this.surfaces.length; i++) {
             int[] on = {V, C, G, first + i};
-            slotSurface[i] = slotsOf(wiring, this.surfaces[i].node, on);
-            if (this.surfaces[i].meter >= 0) slotMeter[i] = slotsOf(wiring, this.surfaces[i].meter, on);
+            slotSurface[i] = slots.of(this.surfaces[i].node, on);
+            if (this.surfaces[i].meter >= 0) slotMeter[i] = slots.of(this.surfaces[i].meter, on);
         }
         rawRaw = wiring.slot(at.raw, at.raw);
         waterRaw = wiring.slot(at.water, at.raw);
@@ -238,28 +232,9 @@ public final class Fire implements Part {
         return all;
     }
 
-    /** Pairs of local column and slot of one row, for the columns that play a part in it. */
-    private int[] slotsOf(Wiring wiring, int rowNumber, int... used) {
-        int[] slots = new int[2 * used.length];
-        for (int i = 0; i < used.length; i++) {
-            slots[2 * i] = used[i];
-            slots[2 * i + 1] = wiring.slot(rowNumber, columns[used[i]]);
-        }
-        return slots;
-    }
-
-    /** Sets the air inlet by hand or clock: share of wide open. */
-    public void open(double share) {
-        damper = false;
-        open = share;
-    }
-
-    /** Leaves the air inlet to a damper that closes as the body warms. */
-    public void damper(double setpoint, double band, double least) {
-        damper = true;
-        damperSetpoint = setpoint;
-        damperBand = band;
-        damperLeast = least;
+    /** The air inlet, to be set. */
+    public Inlet inlet() {
+        return inlet;
     }
 
     /** Heat that one kilogram of raw wood brings, J/kg, net of drying its water. */
@@ -351,27 +326,9 @@ public final class Fire implements Part {
         meanGas /= stack.pieces;
         draft = size.draftFactor * (1 / x[at.outdoors] - lightness / stack.pieces);
         draftPlus = 0.5 * (draft + Math.sqrt(draft * draft + DRAFT_BLUR * DRAFT_BLUR));
-        opening = openingAt(x[at.body]);
+        opening = inlet.opening(x[at.body]);
         resistance = size.inletResistance / (opening * opening) + size.flueResistance * meanGas;
         pull = Math.sqrt(draftPlus / resistance);
-    }
-
-    private double openingAt(double body) {
-        double share = open;
-        if (damper) {
-            double u = 4 * (body - damperSetpoint) / damperBand;
-            share = damperLeast + (1 - damperLeast) * 0.5 * (1 - u / Math.sqrt(1 + u * u));
-        }
-        double leak = Math.max(TIGHTEST, size.inletLeak);
-        return leak + (1 - leak) * share;
-    }
-
-    private double openingSlope(double body) {
-        if (!damper) return 0;
-        double u = 4 * (body - damperSetpoint) / damperBand;
-        double r = 1 + u * u;
-        double leak = Math.max(TIGHTEST, size.inletLeak);
-        return -(1 - leak) * (1 - damperLeast) * 0.5 / (r * Math.sqrt(r)) * 4 / damperBand;
     }
 
     private double surfaceCoefficient(Surface s, double gasNow, double t) {
@@ -430,12 +387,12 @@ public final class Fire implements Part {
         v[waterRaw] += burn.moisture() * caught;
         v[volatilesRaw] += burn.volatileShare() * caught;
         v[carbonRaw] += burn.charShare() * caught;
-        scatter(v, slotWater, bed.dRw, -1);
-        scatter(v, slotVolatiles, bed.dRv, -1);
-        scatter(v, slotCarbon, bed.dRc, -1);
-        scatter(v, slotSmoke, bed.dSmoke, 1);
-        scatter(v, slotRelease, bed.dRelease, 1);
-        scatter(v, slotFuelSteam, bed.dRw, 1);
+        Slots.scatter(v, slotWater, bed.dRw, -1);
+        Slots.scatter(v, slotVolatiles, bed.dRv, -1);
+        Slots.scatter(v, slotCarbon, bed.dRc, -1);
+        Slots.scatter(v, slotSmoke, bed.dSmoke, 1);
+        Slots.scatter(v, slotRelease, bed.dRelease, 1);
+        Slots.scatter(v, slotFuelSteam, bed.dRw, 1);
         furnaceSlopes(x, v);
         smokeSlopes(x, v);
         draftSlopes(x, v);
@@ -472,10 +429,10 @@ public final class Fire implements Part {
             gasRow[first + i] -= dT;
             gasRow[V] -= dV;
             gasRow[C] -= dC;
-            addSurface(v, slotSurface[i], dV, dC, dG, dT);
-            if (s.meter >= 0) addSurface(v, slotMeter[i], dV, dC, dG, dT);
+            Slots.add(v, slotSurface[i], dV, dC, dG, dT);
+            if (s.meter >= 0) Slots.add(v, slotMeter[i], dV, dC, dG, dT);
         }
-        scatter(v, slotGas, gasRow, 1);
+        Slots.scatter(v, slotGas, gasRow, 1);
     }
 
     /** What body, room, chimney and the open air take of the gas. */
@@ -484,7 +441,7 @@ public final class Fire implements Part {
         double cBefore = gas.heat(stack.collar);
         for (int i = 0; i < k; i++) row[i] = dFlow[i] * (enthalpyGas - before) - gasFlow * cBefore * dCollar[i];
         row[G] += gasFlow * gas.heat(x[at.gas]);
-        scatter(v, slotBody, row, 1);
+        Slots.scatter(v, slotBody, row, 1);
 
         double after = gas.enthalpy(stack.afterConnector);
         double cAfter = gas.heat(stack.afterConnector);
@@ -495,9 +452,9 @@ public final class Fire implements Part {
         for (int i = 0; i < k; i++) gasRow[i] = Stack.TO_AIR * row[i] + warmer * dFlow[i];
         gasRow[K] += stack.across;
         gasRow[R] -= stack.across;
-        scatter(v, slotRoom, gasRow, 1);
+        Slots.scatter(v, slotRoom, gasRow, 1);
         for (int i = 0; i < k; i++) gasRow[i] = row[i] - gasRow[i];
-        scatter(v, slotContents, gasRow, 1);
+        Slots.scatter(v, slotContents, gasRow, 1);
 
         double[] dBefore = dAfter;
         for (int j = 0; j < stack.pieces; j++) {
@@ -508,12 +465,12 @@ public final class Fire implements Part {
             for (int i = 0; i < k; i++) {
                 row[i] = dFlow[i] * (before - after) + gasFlow * (cBefore * dBefore[i] - cAfter * dLeaves[j][i]);
             }
-            scatter(v, slotChimney[j], row, 1);
+            Slots.scatter(v, slotChimney[j], row, 1);
             dBefore = dLeaves[j];
         }
         for (int i = 0; i < k; i++) row[i] = dFlow[i] * (after - enthalpyRoom) + gasFlow * cAfter * dBefore[i];
         row[R] -= gasFlow * gas.heat(x[at.room]);
-        scatter(v, slotFlue, row, 1);
+        Slots.scatter(v, slotFlue, row, 1);
     }
 
     private void draftSlopes(double[] x, double[] v) {
@@ -525,9 +482,9 @@ public final class Fire implements Part {
         }
         double out = x[at.outdoors];
         row[O] -= logDraft / (out * out);
-        row[B] += logResistance * 2 * size.inletResistance / (opening * opening * opening) * openingSlope(x[at.body]);
+        row[B] += logResistance * 2 * size.inletResistance / (opening * opening * opening) * inlet.slope(x[at.body]);
         row[A] -= 1;
-        scatter(v, slotAir, row, 1 / RENEWAL);
+        Slots.scatter(v, slotAir, row, 1 / RENEWAL);
     }
 
     private void gradients(double[] x) {
@@ -559,17 +516,5 @@ public final class Fire implements Part {
         to[R] += from[Stack.AIR];
         to[K] += from[Stack.CONTENTS];
         for (int i = 0; i < stack.pieces; i++) to[H + i] += from[Stack.CHIMNEY + i];
-    }
-
-    private static void scatter(double[] v, int[] slots, double[] gradient, double factor) {
-        for (int i = 0; i < slots.length; i += 2) v[slots[i + 1]] += factor * gradient[slots[i]];
-    }
-
-    /** Slots of a surface come in the order volatiles, char, gas, itself. */
-    private static void addSurface(double[] v, int[] slots, double dV, double dC, double dG, double dT) {
-        v[slots[1]] += dV;
-        v[slots[3]] += dC;
-        v[slots[5]] += dG;
-        v[slots[7]] += dT;
     }
 }

@@ -171,8 +171,8 @@ final class Stoker {
         if (air instanceof Stove.Air.Hand h) open = burning ? h.burning() : h.banked();
         if (air instanceof Stove.Air.Clock c) open = DayClock.setting(c, secondOfDay);
         if (t < bright - 1e-6) open = 1;
-        if (air instanceof Stove.Air.Damper d) plant.fire().damper(d.setpoint(), d.band(), d.least());
-        else plant.fire().open(open);
+        if (air instanceof Stove.Air.Damper d) plant.fire().inlet().damper(d.setpoint(), d.band(), d.least());
+        else plant.fire().inlet().open(open);
         return open;
     }
 }

@@ -144,7 +144,7 @@ class KnownAnswersTest {
         Plant plant = Compiler.compile(rig, NetworkTest.weather(rig));
         plant.people().power(power);
         // the fire draws no air through a cold chimney but for its leak: shut it
-        plant.fire().open(0);
+        plant.fire().inlet().open(0);
         Network network = plant.network();
         double[] y = network.start();
         State state = run(new Held(network), y, 400 * 86400.0);

@@ -55,8 +55,8 @@ class NetworkTest {
         for (Driven d : plant.driven()) d.run(random.nextBoolean());
         plant.exchange().doors(random.nextBoolean() ? 4 : 0);
         plant.people().power(random.nextBoolean() ? 300 : 0);
-        if (random.nextBoolean()) plant.fire().damper(420 + 100 * random.nextDouble(), 60, 0.1);
-        else plant.fire().open(random.nextDouble());
+        if (random.nextBoolean()) plant.fire().inlet().damper(420 + 100 * random.nextDouble(), 60, 0.1);
+        else plant.fire().inlet().open(random.nextDouble());
     }
 
     static List<Rig> rigs() {

@@ -47,7 +47,7 @@ class UphillTest {
             for (int k = 0; k < STATES; k++) {
                 for (var d : plant.driven()) d.run(random.nextBoolean());
                 plant.exchange().doors(random.nextBoolean() ? 4 : 0);
-                plant.fire().open(random.nextDouble());
+                plant.fire().inlet().open(random.nextDouble());
                 for (List<Part> group : groups) check(plant, group, k % 3 == 0);
             }
         }
