@@ -27,7 +27,6 @@ import stokewell.fit.Readings;
 import stokewell.fit.Series;
 import stokewell.fit.Spot;
 import stokewell.network.Compiler;
-import stokewell.rig.Place;
 import stokewell.rig.Rig;
 import stokewell.run.Replay;
 import stokewell.shop.Load;
@@ -237,8 +236,7 @@ final class FitReadings {
     /** The weather of those days: the outdoor sensor, else the file; wind and sun from the file, else as the rig says. */
     private Weather outside(Rig rig, Path rigFile, UnitSystem units, LocalDateTime begin, double length, Series outdoor)
             throws IOException {
-        Place place = rig.place();
-        Site site = new Site(place.latitude(), place.longitude(), place.utcOffset(), place.altitude());
+        Site site = Compiler.site(rig);
         boolean named = weather != null || !rig.weather().file().isEmpty();
         WeatherChoice choice = named ? WeatherChoice.of(weather, rig, rigFile, units) : null;
         LocalDateTime end = begin.plusSeconds((long) length);

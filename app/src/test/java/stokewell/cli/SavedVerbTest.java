@@ -38,9 +38,9 @@ class SavedVerbTest {
                 int hour = from.plusHours(h).getHour();
                 if (hour == 5) {
                     weather = 0.7 * weather + 2.5 * dice.nextGaussian();
-                    owed = kgPerKelvin * (room - mean() - weather - 3) * (1 + 0.15 * dice.nextGaussian()) / 2;
+                    owed = kgPerKelvin * (room - weather - 3) * (1 + 0.15 * dice.nextGaussian()) / 2;
                 }
-                double out = mean() + weather - 3 * Math.cos((hour - 3) * Math.PI / 12);
+                double out = weather - 3 * Math.cos((hour - 3) * Math.PI / 12);
                 boolean load = h >= 24 && (hour == 8 || hour == 17);
                 String wood = load ? String.format(Locale.ROOT, "%.2f", Math.max(0.5, owed)) : "";
                 int since = hour >= 17 ? hour - 17 : hour >= 8 ? hour - 8 : 12;
@@ -54,10 +54,6 @@ class SavedVerbTest {
                         wood));
             }
             return lines;
-        }
-
-        private double mean() {
-            return 0;
         }
     }
 

@@ -75,11 +75,7 @@ final class Cases {
 
     /** The typical year of Sand Point (TMY3), hour by hour, from the first of September. */
     static Weather weather(Rig rig) {
-        Site site = new Site(
-                rig.place().latitude(),
-                rig.place().longitude(),
-                rig.place().utcOffset(),
-                rig.place().altitude());
+        Site site = Compiler.site(rig);
         Path file = examples().resolve("weather/tmy3_703165_sand_point_ak.csv");
         return Weather.of(
                 WeatherFile.read(file, site).hourly(),

@@ -9,7 +9,6 @@ import stokewell.fit.Unknown;
 import stokewell.network.Compiler;
 import stokewell.network.Network;
 import stokewell.network.Plant;
-import stokewell.rig.Place;
 import stokewell.rig.Rig;
 import stokewell.solve.Integrator;
 import stokewell.solve.State;
@@ -45,8 +44,7 @@ final class EngineRoom implements Response {
         this.rig = rig;
         this.log = log;
         this.compared = compared;
-        Place place = rig.place();
-        Site site = new Site(place.latitude(), place.longitude(), place.utcOffset(), place.altitude());
+        Site site = Compiler.site(rig);
         Hourly hourly = new Hourly(log.start().plusMinutes(30), log.outdoor(), log.wind())
                 .withSun(new Hourly.Sun(log.sun(), java.util.Optional.empty(), java.util.Optional.empty(), 0));
         weather = Weather.of(hourly, site, Compiler.surfaces(rig));

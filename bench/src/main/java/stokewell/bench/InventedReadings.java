@@ -19,7 +19,6 @@ import stokewell.fit.Series;
 import stokewell.fit.Spot;
 import stokewell.network.Compiler;
 import stokewell.rig.Habit;
-import stokewell.rig.Place;
 import stokewell.rig.Rig;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
@@ -47,8 +46,7 @@ public final class InventedReadings {
             rig = knob.turned(rig, factor);
             if (knob == Knob.WOOD) heat = factor;
         }
-        Place place = rig.place();
-        Site site = new Site(place.latitude(), place.longitude(), place.utcOffset(), place.altitude());
+        Site site = Compiler.site(rig);
         LocalDateTime begin = LocalDateTime.parse(args[2]);
         int days = Integer.parseInt(args[3]);
         long seed = Long.parseLong(args[4]);

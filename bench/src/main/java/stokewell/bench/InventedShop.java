@@ -13,7 +13,6 @@ import stokewell.fit.Rehearsal;
 import stokewell.fit.Spot;
 import stokewell.network.Compiler;
 import stokewell.rig.Habit;
-import stokewell.rig.Place;
 import stokewell.rig.Rig;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
@@ -34,8 +33,7 @@ record InventedShop(Rig rig, Weather weather, LocalDateTime begin, int days, Lis
 
     static InventedShop of(String rigFile, String weatherFile, String begin, int days) throws Exception {
         Rig rig = RigFile.read(Path.of(rigFile), List.of()).rig();
-        Place place = rig.place();
-        Site site = new Site(place.latitude(), place.longitude(), place.utcOffset(), place.altitude());
+        Site site = Compiler.site(rig);
         LocalDateTime from = LocalDateTime.parse(begin);
         Weather weather =
                 Weather.of(WeatherFile.read(Path.of(weatherFile), site).hourly(), site, Compiler.surfaces(rig), from);

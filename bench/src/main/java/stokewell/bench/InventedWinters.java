@@ -14,7 +14,6 @@ import java.util.TreeMap;
 import stokewell.file.RigFile;
 import stokewell.file.WeatherFile;
 import stokewell.network.Compiler;
-import stokewell.rig.Place;
 import stokewell.rig.Rig;
 import stokewell.run.Event;
 import stokewell.run.Night;
@@ -41,8 +40,7 @@ public final class InventedWinters {
     public static void main(String[] args) throws Exception {
         List<String> settings = Arrays.asList(args).subList(6, args.length);
         Rig rig = RigFile.read(Path.of(args[0]), settings).rig();
-        Place place = rig.place();
-        Site site = new Site(place.latitude(), place.longitude(), place.utcOffset(), place.altitude());
+        Site site = Compiler.site(rig);
         LocalDateTime begin = LocalDateTime.parse(args[2]).withHour(5);
         int days = Integer.parseInt(args[3]);
         Random dice = new Random(Long.parseLong(args[4]));

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 
@@ -106,15 +107,15 @@ record RoomLog(LocalDateTime start, double[] room, double[] heat, double[] outdo
         int[] count = new int[hours];
         for (Row r : rows) {
             int h = (int) Math.floorDiv(Duration.between(first, r.at()).toSeconds(), 3600);
-            if (h < 0 || h >= hours || Double.isNaN(r.room())) continue;
             double[] all = {r.room(), r.heat(), r.outdoor(), r.sun(), r.wind()};
+            if (h < 0 || h >= hours || Arrays.stream(all).anyMatch(Double::isNaN)) continue;
             for (int k = 0; k < 5; k++) sum[k][h] += all[k];
             count[h]++;
         }
         for (int k = 0; k < 5; k++) {
             for (int h = 0; h < hours; h++) {
                 // an hour without a reading holds the one before: there are none in these files but at most a few
-                sum[k][h] = count[h] > 0 ? sum[k][h] / count[h] : sum[k][h - 1];
+                sum[k][h] = count[h] > 0 || h == 0 ? sum[k][h] / count[h] : sum[k][h - 1];
             }
         }
         return new RoomLog(first, sum[0], sum[1], sum[2], sum[3], sum[4]);

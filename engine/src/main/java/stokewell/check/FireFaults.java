@@ -92,11 +92,7 @@ final class FireFaults {
     }
 
     Drill backdraft() {
-        Site site = new Site(
-                rig.place().latitude(),
-                rig.place().longitude(),
-                rig.place().utcOffset(),
-                rig.place().altitude());
+        Site site = Compiler.site(rig);
         Weather mild = Weather.day(
                 new DayRange(WARM - 1, WARM + 3), 0, 0, site, LocalDate.of(2023, 5, 1), Compiler.surfaces(rig));
         Simulation sim = stage.fork(stage.unfed(), mild);

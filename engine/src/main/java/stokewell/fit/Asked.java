@@ -57,9 +57,14 @@ final class Asked {
     }
 
     private double[] ask(double[] p) {
-        if (!goOn.test(Math.min(0.99, runs.get() / expected))) throw new CancellationException("fit stopped");
         runs.incrementAndGet();
+        tell();
         return response.at(p);
+    }
+
+    /** Tells the share done: it never falls, though many threads tell it. */
+    private synchronized void tell() {
+        if (!goOn.test(Math.min(0.99, runs.get() / expected))) throw new CancellationException("fit stopped");
     }
 
     /** A new round begins: slopes may be tried once more, if need be. */

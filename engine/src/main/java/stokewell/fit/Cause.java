@@ -10,81 +10,69 @@ public sealed interface Cause {
     /** Short, for programs. */
     String name();
 
+    /** Sizes that it can have. */
+    Sizes sizes();
+
     /** Standard deviation of the size of such a change: common practice, no source. */
-    double spread();
+    default double spread() {
+        return sizes().spread();
+    }
 
     /** Size with which its effect is tried. */
-    double step();
+    default double step() {
+        return sizes().step();
+    }
 
     /** A size inside what can be. */
-    double held(double size);
+    default double held(double size) {
+        return Math.max(sizes().low(), Math.min(sizes().high(), size));
+    }
+
+    /** How large a change is, how large a one is tried, and its ends. */
+    record Sizes(double spread, double step, double low, double high) {}
 
     /** A number of the rig, or the heat of the wood, times e to the size. */
     record Turned(Knob knob) implements Cause {
+        private static final Sizes SIZES = new Sizes(0.7, 0.2, -2.5, 2.5);
+
         @Override
         public String name() {
             return knob.name().toLowerCase(java.util.Locale.ROOT);
         }
 
         @Override
-        public double spread() {
-            return 0.7;
-        }
-
-        @Override
-        public double step() {
-            return 0.2;
-        }
-
-        @Override
-        public double held(double size) {
-            return Math.max(-2.5, Math.min(2.5, size));
+        public Sizes sizes() {
+            return SIZES;
         }
     }
 
     /** A sensor that hangs partly in the room's air; the size is the share of the way from its place to the room. */
     record Loose(Spot spot) implements Cause {
+        private static final Sizes SIZES = new Sizes(0.5, 0.2, -0.3, 0.9);
+
         @Override
         public String name() {
             return spot.words + " sensor loose";
         }
 
         @Override
-        public double spread() {
-            return 0.5;
-        }
-
-        @Override
-        public double step() {
-            return 0.2;
-        }
-
-        @Override
-        public double held(double size) {
-            return Math.max(-0.3, Math.min(0.9, size));
+        public Sizes sizes() {
+            return SIZES;
         }
     }
 
     /** A sensor that reads so much too high, K. */
     record Drifted(Spot spot) implements Cause {
+        private static final Sizes SIZES = new Sizes(3, 1, -30, 30);
+
         @Override
         public String name() {
             return spot.words + " sensor shifted";
         }
 
         @Override
-        public double spread() {
-            return 3;
-        }
-
-        @Override
-        public double step() {
-            return 1;
-        }
-
-        @Override
-        public double held(double size) {
-            return Math.max(-30, Math.min(30, size));
+        public Sizes sizes() {
+            return SIZES;
         }
     }
 

@@ -25,7 +25,6 @@ final class Deviations {
 
     private static final double WORTH = 0.2;
     /** A likelihood counts as so much less, since errors are so much wider than least squares tells. */
-    private static final double DULL = Fitting.WIDER * Fitting.WIDER;
 
     /** What passes in a day must show twice as strongly: a load badly weighed does that on any day. */
     private static final double PASSING = 0.5;
@@ -44,7 +43,7 @@ final class Deviations {
         this.estimate = estimate;
         this.goOn = goOn;
         observed = model.observed();
-        rest = rest(estimate.predicted());
+        rest = observed.less(estimate.predicted());
         about = joint(estimate.disturbances(), rest, estimate.jacobian(), estimate.value(), null, 0);
     }
 
@@ -73,12 +72,6 @@ final class Deviations {
 
     private void ask(double share) {
         if (!goOn.test(share)) throw new CancellationException("fit stopped");
-    }
-
-    private double[] rest(double[] modelled) {
-        double[] r = new double[observed.rows()];
-        for (int i = 0; i < r.length; i++) r[i] = observed.value()[i] - modelled[i];
-        return r;
     }
 
     /** What a cause does to every row if it is there from the start; nothing where the engine cannot run it. */
@@ -132,7 +125,7 @@ final class Deviations {
         }
         double before = Whitened.misfit(
                         observed, estimate.skipped(), Whitened.disturbances(observed, estimate.skipped(), rest), rest)
-                + known(estimate.value(), null, 0);
+                + estimate.known(estimate.value());
         List<Watch.Suspect> suspects = new ArrayList<>(shortlist.parallelStream()
                 .map(h -> played(h.change(), before))
                 .filter(s -> s.fall() > 0)
@@ -144,15 +137,12 @@ final class Deviations {
         double earliest = named.time();
         double latest = named.time();
         double top = ranked.stream()
-                .filter(h ->
-                        h.change().cause().equals(named.cause()) && h.change().time() == named.time())
+                .filter(h -> alike(h.change(), named) && h.change().time() == named.time())
                 .mapToDouble(Hypothesis::fall)
                 .max()
                 .orElse(0);
         for (Hypothesis h : ranked) {
-            boolean same = h.change().cause().equals(named.cause())
-                    && Double.isInfinite(h.change().until()) == Double.isInfinite(named.until());
-            if (!same || h.fall() < top - 2.7 * DULL) continue;
+            if (!alike(h.change(), named) || h.fall() < top - 2.7 * Fitting.DULL) continue;
             earliest = Math.min(earliest, h.change().time());
             latest = Math.max(latest, h.change().time());
         }
@@ -164,11 +154,11 @@ final class Deviations {
     private static List<Watch.Suspect> shared(List<Watch.Suspect> suspects) {
         double top = suspects.get(0).fall();
         double sum = 0;
-        for (Watch.Suspect s : suspects) sum += Math.exp((s.fall() - top) / (2 * DULL));
+        for (Watch.Suspect s : suspects) sum += Math.exp((s.fall() - top) / (2 * Fitting.DULL));
         List<Watch.Suspect> shared = new ArrayList<>();
         for (Watch.Suspect s : suspects) {
-            shared.add(
-                    new Watch.Suspect(s.change(), s.half(), s.fall(), Math.exp((s.fall() - top) / (2 * DULL)) / sum));
+            shared.add(new Watch.Suspect(
+                    s.change(), s.half(), s.fall(), Math.exp((s.fall() - top) / (2 * Fitting.DULL)) / sum));
         }
         return List.copyOf(shared);
     }
@@ -191,9 +181,12 @@ final class Deviations {
             if (there == null) break;
             if (turn == 0) slopes[n] = slope(there, size);
             f = there;
-            double[] r = rest(f);
+            double[] r = observed.less(f);
             List<Disturbance> d = Whitened.disturbances(observed, estimate.skipped(), r);
-            double fall = before - Whitened.misfit(observed, estimate.skipped(), d, r) - known(p, cause, size);
+            double fall = before
+                    - Whitened.misfit(observed, estimate.skipped(), d, r)
+                    - estimate.known(p)
+                    - Math.pow(size / cause.spread(), 2);
             Whitened linear = joint(d, r, slopes, p, cause, size);
             if (fall > bestFall) {
                 bestFall = fall;
@@ -228,14 +221,9 @@ final class Deviations {
         return new Whitened(observed, estimate.skipped(), d, r, slopes, off, spread);
     }
 
-    /** What was known before of all values, as a squared misfit. */
-    private double known(double[] p, Cause cause, double size) {
-        double sum = cause == null ? 0 : Math.pow(size / cause.spread(), 2);
-        for (int j = 0; j < p.length; j++) {
-            Unknown u = estimate.unknowns().get(j);
-            sum += Math.pow((p[j] - u.before()) / u.spread(), 2);
-        }
-        return sum;
+    /** Whether two changes differ only in when they came. */
+    private static boolean alike(Change a, Change b) {
+        return a.cause().equals(b.cause()) && Double.isInfinite(a.until()) == Double.isInfinite(b.until());
     }
 
     private List<Watch.Night> nights() {

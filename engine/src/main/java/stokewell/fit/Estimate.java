@@ -1,7 +1,6 @@
 package stokewell.fit;
 
 import java.util.List;
-import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.linear.RealMatrix;
 
 /**
@@ -46,13 +45,23 @@ public record Estimate(
 
     /** Standard errors to either side that hold a probability. */
     public double quantile(double probability) {
-        return new TDistribution(Math.max(3, freedom)).inverseCumulativeProbability(0.5 + probability / 2);
+        return WoodLine.quantile(Math.max(3, freedom), probability);
     }
 
     /** How much of what was not known before the readings have told: 0 nothing, 1 all. */
     public double told(int j) {
         double before = unknowns.get(j).spread();
         return Math.max(0, 1 - covariance.getEntry(j, j) / (before * before));
+    }
+
+    /** How far values lie from what was known before, as a squared misfit. */
+    double known(double[] p) {
+        double sum = 0;
+        for (int j = 0; j < p.length; j++) {
+            Unknown u = unknowns.get(j);
+            sum += Math.pow((p[j] - u.before()) / u.spread(), 2);
+        }
+        return sum;
     }
 
     /** Correlation of two estimates. */

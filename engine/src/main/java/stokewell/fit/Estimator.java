@@ -152,7 +152,7 @@ public final class Estimator {
                 if (f == null) {
                     Arrays.fill(out, HOPELESS);
                 } else {
-                    double[] r = residual(f);
+                    double[] r = observed.less(f);
                     whiten(r);
                     for (int i = 0; i < r.length; i++) out[i] = -r[i];
                     for (int j = 0; j < p.length; j++) {
@@ -175,7 +175,6 @@ public final class Estimator {
                 return new Array2DRowRealMatrix(a, false);
             }
         };
-        double[] last = {Double.POSITIVE_INFINITY};
         LeastSquaresProblem problem = LeastSquaresFactory.create(
                 whitened,
                 new ArrayRealVector(rows),
@@ -183,7 +182,6 @@ public final class Estimator {
                 null,
                 (iteration, before, after) -> {
                     double change = before.getCost() - after.getCost();
-                    last[0] = after.getCost();
                     return iteration >= most || change < 1e-3 * after.getCost() / Math.sqrt(rows);
                 },
                 200,
@@ -213,12 +211,6 @@ public final class Estimator {
         return copies;
     }
 
-    private double[] residual(double[] f) {
-        double[] r = new double[observed.rows()];
-        for (int i = 0; i < r.length; i++) r[i] = observed.value()[i] - f[i];
-        return r;
-    }
-
     private void whiten(double[]... columns) {
         for (int c = 0; c < disturbances.size(); c++) {
             Observed.Channel channel = observed.channels().get(c);
@@ -229,7 +221,7 @@ public final class Estimator {
 
     /** Spikes out, disturbances anew, large innovations weighed down. */
     private void reweigh(double[] fitted) {
-        double[] r = residual(fitted);
+        double[] r = observed.less(fitted);
         List<Disturbance> fresh = new ArrayList<>();
         for (Observed.Channel c : observed.channels()) {
             spikes(r, c);
@@ -307,7 +299,7 @@ public final class Estimator {
     }
 
     private double[] innovations(double[] fitted) {
-        double[] e = residual(fitted);
+        double[] e = observed.less(fitted);
         whiten(e);
         return e;
     }

@@ -23,6 +23,8 @@ public final class Fitting {
      * docs/fit.md; the check there is on other ones.
      */
     public static final double WIDER = 1.65;
+    /** So much less a misfit tells than it would if errors were as small as reckoned. */
+    static final double DULL = WIDER * WIDER;
 
     /** Days that are enough to come near, s. */
     private static final double FIRST = 6 * DAY;
@@ -60,17 +62,21 @@ public final class Fitting {
         double until = readings.until();
         double days = (until - from) / DAY;
         if (days < 1.5) throw new IllegalArgumentException("a fit needs a day and a half of readings or more");
-        Simulation settled = settled(rig, weather, readings);
-        List<Burn> burns = burns(rig, weather, readings);
         int kept = keptBack(days);
         double cut = until - kept * DAY;
-        ShopModel whole = new ShopModel(rig, weather, settled, readings, burns, knobs);
-        double[] start = near(rig, weather, settled, readings, burns, knobs, whole, done -> goOn.test(0.3 * done));
-        DoublePredicate most = done -> goOn.test(0.3 + 0.5 * done);
         List<List<Fit.Holdout>> held = new ArrayList<>();
-        Estimate told = kept == 0
-                ? Estimator.of(whole, whole.observed(), start, most)
-                : Estimator.of(whole, whole.observed(), start, cut, p -> held.add(holdout(whole, p, cut)), most);
+        Found found = found(
+                rig,
+                weather,
+                readings,
+                knobs,
+                kept == 0
+                        ? Estimator::of
+                        : (whole, observed, start, go) -> Estimator.of(
+                                whole, observed, start, cut, p -> held.add(holdout((ShopModel) whole, p, cut)), go),
+                done -> goOn.test(0.8 * done));
+        ShopModel whole = found.model();
+        Estimate told = found.told();
         List<Fit.Holdout> holdout = held.isEmpty() ? null : held.get(0);
         Estimate estimate = told.widened(WIDER);
         Watch watch = Deviations.of(whole, rig, told, done -> goOn.test(0.8 + 0.1 * done));
@@ -130,15 +136,34 @@ public final class Fitting {
      * @throws CancellationException when it is stopped
      */
     public static Watch watch(Rig rig, Weather weather, Readings readings, List<Knob> knobs, DoublePredicate goOn) {
+        Found found = found(rig, weather, readings, knobs, done -> goOn.test(0.8 * done));
+        return Deviations.of(found.model(), rig, found.told(), done -> goOn.test(0.8 + 0.2 * done));
+    }
+
+    /** A model of the shop, and the values with which it reads as was read; errors not widened. */
+    record Found(ShopModel model, Estimate told) {}
+
+    /** Finds values from given ones on. */
+    private interface Way {
+        Estimate from(Response model, Observed observed, double[] start, DoublePredicate goOn);
+    }
+
+    /** Finds the values, and looks at nothing else. */
+    static Found found(Rig rig, Weather weather, Readings readings, List<Knob> knobs, DoublePredicate goOn) {
+        return found(rig, weather, readings, knobs, Estimator::of, goOn);
+    }
+
+    private static Found found(
+            Rig rig, Weather weather, Readings readings, List<Knob> knobs, Way way, DoublePredicate goOn) {
         Simulation settled = settled(rig, weather, readings);
         List<Burn> burns = burns(rig, weather, readings);
         ShopModel whole = new ShopModel(rig, weather, settled, readings, burns, knobs);
-        double[] start = near(rig, weather, settled, readings, burns, knobs, whole, done -> goOn.test(0.3 * done));
-        Estimate told = Estimator.of(whole, whole.observed(), start, done -> goOn.test(0.3 + 0.5 * done));
-        return Deviations.of(whole, rig, told, done -> goOn.test(0.8 + 0.2 * done));
+        double[] start = near(rig, weather, settled, readings, burns, knobs, whole, done -> goOn.test(0.375 * done));
+        return new Found(whole, way.from(whole, whole.observed(), start, done -> goOn.test(0.375 + 0.625 * done)));
     }
 
-    private static List<Burn> burns(Rig rig, Weather weather, Readings readings) {
+    /** What was burnt in those days: what was noted, and what a sensor of the fire shows besides. */
+    static List<Burn> burns(Rig rig, Weather weather, Readings readings) {
         return Burns.of(
                 readings.noted(),
                 readings.of(Spot.STOVE) != null ? readings.of(Spot.STOVE) : readings.of(Spot.FLUE),

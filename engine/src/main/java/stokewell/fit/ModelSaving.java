@@ -1,6 +1,8 @@
 package stokewell.fit;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
@@ -40,19 +42,16 @@ public record ModelSaving(double before, double after, Figure share, double fitt
         private final double[] p;
         private final int wood;
         private final double wanted;
+        /** In which the room was read: only these are compared. */
+        private final Set<Long> hours = new HashSet<>();
+
         private double factor;
         private double slope;
 
         Side(Rig rig, Weather weather, Readings readings, Estimate e) {
             this.readings = readings;
             List<Knob> knobs = Knob.of(rig);
-            List<Burn> burns = Burns.of(
-                    readings.noted(),
-                    readings.of(Spot.STOVE) != null ? readings.of(Spot.STOVE) : readings.of(Spot.FLUE),
-                    rig,
-                    readings.from(),
-                    readings.until(),
-                    weather.start().toLocalTime().toSecondOfDay());
+            List<Burn> burns = Fitting.burns(rig, weather, readings);
             model = new ShopModel(rig, weather, Fitting.settled(rig, weather, readings), readings, burns, knobs);
             p = new double[model.unknowns().size()];
             for (int j = 0; j < p.length; j++) {
@@ -62,8 +61,11 @@ public record ModelSaving(double before, double after, Figure share, double fitt
             }
             wood = knobs.indexOf(Knob.WOOD);
             int offset = e.place(Spot.ROOM.words + " offset");
-            Series room = readings.of(Spot.ROOM).between(readings.from() + ShopModel.LEAD, readings.until());
-            wanted = room.averaged(3600).mean() - (offset < 0 ? 0 : e.value()[offset]);
+            Series room = readings.of(Spot.ROOM)
+                    .between(readings.from() + ShopModel.LEAD, readings.until())
+                    .averaged(3600);
+            for (double t : room.time()) hours.add((long) Math.floor(t / 3600));
+            wanted = room.mean() - (offset < 0 ? 0 : e.value()[offset]);
         }
 
         /** How much warmer than read the room is with the loads so many times as heavy, K; NaN where it cannot be run. */
@@ -74,10 +76,19 @@ public record ModelSaving(double before, double after, Figure share, double fitt
                     model.play(heavier, model.rig(heavier), Probing.of(List.of(Spot.ROOM)), readings.until());
             if (played == null) return Double.NaN;
             double[] room = played.read()[0];
-            int first = (int) (ShopModel.LEAD / ShopModel.STEP);
+            double[] time = new double[room.length];
+            for (int i = 0; i < time.length; i++) time[i] = readings.from() + i * ShopModel.STEP;
+            Series hourly = new Series("", time, room)
+                    .between(readings.from() + ShopModel.LEAD, readings.until())
+                    .averaged(3600);
             double sum = 0;
-            for (int i = first; i < room.length; i++) sum += room[i];
-            return sum / (room.length - first) - wanted;
+            int n = 0;
+            for (int i = 0; i < hourly.size(); i++) {
+                if (!hours.contains((long) Math.floor(hourly.time()[i] / 3600))) continue;
+                sum += hourly.value()[i];
+                n++;
+            }
+            return sum / n - wanted;
         }
 
         /** Finds the factor, by a secant that is kept between two ends; false where there is none. */
@@ -85,21 +96,21 @@ public record ModelSaving(double before, double after, Figure share, double fitt
             double a = 0;
             double fa = excess(p, a);
             double b = fa > 0 ? -0.2 : 0.2;
-            for (int k = 0; k < 8; k++) {
+            boolean near = false;
+            for (int k = 0; k < 8 && !near; k++) {
                 if (!goOn.test(done)) throw new CancellationException("stopped");
                 double fb = excess(p, b);
                 slope = (fb - fa) / (b - a);
                 if (Double.isNaN(slope) || slope < FELT) return false;
                 double next = Math.max(LOW, Math.min(HIGH, b - fb / slope));
-                boolean near = Math.abs(next - b) < 0.005;
+                near = Math.abs(next - b) < 0.005;
                 a = b;
                 fa = fb;
                 b = next;
-                if (near) break;
                 if (a == b) return false;
             }
             factor = b;
-            return factor > LOW && factor < HIGH;
+            return near && factor > LOW && factor < HIGH;
         }
 
         /** How the factor's logarithm moves with a knob. */
@@ -118,13 +129,14 @@ public record ModelSaving(double before, double after, Figure share, double fitt
      *
      * @param rig  as it was before
      * @param goOn told the share done, 0 to 1; returns false to stop
-     * @return null where the model cannot tell: the room is held by a thermostat, or no factor makes it as warm
+     * @return null where the model cannot tell: the room is held by a thermostat, no factor makes it as warm, or the engine
+     *     cannot run near by
      */
     public static ModelSaving of(
             Rig rig, Weather first, Readings before, Weather second, Readings after, DoublePredicate goOn) {
         Readings known = before.between(before.until() - MOST_FITTED, before.until());
-        Fit fit = Fitting.fit(rig, first, known, Knob.of(rig), done -> goOn.test(0.5 * done));
-        Estimate e = fit.estimate();
+        Fitting.Found found = Fitting.found(rig, first, known, Knob.of(rig), done -> goOn.test(0.5 * done));
+        Estimate e = found.told().widened(Fitting.WIDER);
         Side one = new Side(rig, first, before.between(before.until() - MOST_COMPARED, before.until()), e);
         Side two = new Side(rig, second, after.between(after.from(), after.from() + MOST_COMPARED), e);
         if (!one.solved(goOn, 0.55) || !two.solved(goOn, 0.7)) return null;
@@ -141,12 +153,13 @@ public record ModelSaving(double before, double after, Figure share, double fitt
                 variance += gradient[i] * gradient[j] * e.covariance().getEntry(i, j);
             }
         }
-        Disturbance room = e.disturbances().get(roomChannel(fit));
+        Disturbance room = e.disturbances().get(found.model().spots().indexOf(Spot.ROOM));
         for (Side s : new Side[] {one, two}) {
             double span = s.readings.until() - s.readings.from();
             double mean = Fitting.WIDER * room.slow() * Math.sqrt(Math.min(1, 2 * room.memory() / span));
             variance += mean * mean / (s.slope * s.slope);
         }
+        if (Double.isNaN(variance)) return null;
         double left = Math.exp(one.factor - two.factor);
         Figure share = new Figure(1 - left, e.quantile(Saving.SURE) * left * Math.sqrt(Math.max(0, variance)));
         return new ModelSaving(
@@ -155,12 +168,5 @@ public record ModelSaving(double before, double after, Figure share, double fitt
                 share,
                 (known.until() - known.from()) / DAY,
                 (two.readings.until() - two.readings.from()) / DAY);
-    }
-
-    private static int roomChannel(Fit fit) {
-        for (int c = 0; c < fit.traces().size(); c++) {
-            if (fit.traces().get(c).spot() == Spot.ROOM) return c;
-        }
-        throw new IllegalArgumentException("no sensor in the room");
     }
 }

@@ -22,4 +22,11 @@ public record Observed(double[] time, double[] value, List<Channel> channels) {
     public int rows() {
         return value.length;
     }
+
+    /** What is left of the rows when these are taken from them. */
+    double[] less(double[] modelled) {
+        double[] rest = new double[rows()];
+        for (int i = 0; i < rest.length; i++) rest[i] = value[i] - modelled[i];
+        return rest;
+    }
 }

@@ -7,7 +7,8 @@ import java.util.List;
  *
  * <p>Whole-facility comparison (IPMVP option C, ASHRAE Guideline 14): a line is fitted to the period before, carried to the
  * days of the period after, and what was really burnt is taken from it. The error of the line in the mean of those days is
- * that of least squares with all its parameters, the scatter of what was burnt comes from the period after itself, both with
+ * that of least squares with all its parameters, the scatter of what was burnt comes from the period after, pooled with
+ * that of the period before, which counts as at most 10 degrees of freedom, both with
  * neighbouring rows' likeness in them ({@link WoodLine}) and 1 + 2/n' for few rows, as the guideline has it; degrees of freedom
  * after Welch and Satterthwaite.
  *
@@ -84,7 +85,7 @@ public record Saving(
      * Compares.
      *
      * @param base of the degree-days, K; NaN to fit it or to take the room's temperature
-     * @throws IllegalArgumentException where there are too few days
+     * @throws IllegalArgumentException where there are too few days, or too mild ones
      */
     public static Saving of(WoodPeriod before, WoodPeriod after, boolean comfort, double base) {
         double bend = comfort || Double.isNaN(base) ? Double.NaN : 273.15 - base;
@@ -135,6 +136,10 @@ public record Saving(
             adjusted += r.days() * line.at(r) / days;
             burnt += r.days() * r.perDay() / days;
         }
+        if (!(adjusted > 0)) {
+            throw new IllegalArgumentException(
+                    "the days after are milder than the line of the days before reaches: it would burn nothing on them");
+        }
         double fraction = 1 - burnt / adjusted;
         // the ratio of two means with independent errors
         double lineShare = burnt / adjusted * Math.sqrt(few(line) * line.variance(b)) / adjusted;
@@ -183,7 +188,7 @@ public record Saving(
      */
     private record Scatter(double error, double freedom) {
 
-        /** From the period after where it has rows enough, else as large for its mean as in the period before. */
+        /** Pooled from both periods; with few rows after, as large for its mean as in the period before. */
         static Scatter of(WoodLine line, WoodLine own, List<WoodRow> b, double burnt) {
             double m = b.size();
             double lean = line.error() * burnt / line.mean();

@@ -17,7 +17,6 @@ final class Telling {
     /** Where a number is held, in half widths of its interval. */
     private static final double[] HELD = {-2, -1, 1, 2};
 
-    private static final double DULL = Fitting.WIDER * Fitting.WIDER;
     /** A sensor that nobody has yet errs as the others do: 0.1 K of noise and a slow error of 3 h, K. Common practice. */
     private static final double NOISE = 0.1;
 
@@ -44,7 +43,7 @@ final class Telling {
     /** The curves of some knobs; the runs go side by side. */
     List<Profile> profiles(List<Knob> knobs, DoublePredicate goOn) {
         double best = misfit(estimate.predicted());
-        double bestKnown = known(estimate.value());
+        double bestKnown = estimate.known(estimate.value());
         List<Profile> profiles = new ArrayList<>();
         for (Knob knob : knobs) {
             int j = model.knobs().indexOf(knob);
@@ -60,7 +59,7 @@ final class Telling {
                 double value = model.unknowns().get(j).held(estimate.value()[j] + HELD[k] * half);
                 double[] least = least(j, value);
                 factor[at] = Math.exp(value);
-                told[at] = Math.max(0, (least[0] - best) / DULL);
+                told[at] = Math.max(0, (least[0] - best) / Fitting.DULL);
                 // what was known before is no less true for a model that errs
                 rise[at] = Math.max(0, told[at] + least[1] - bestKnown);
             });
@@ -100,8 +99,8 @@ final class Telling {
             double[] f = model.at(p);
             if (f == null) break;
             double misfit = misfit(f);
-            double known = known(p);
-            if (misfit / DULL + known < least[0] / DULL + least[1] || turn == 0) {
+            double known = estimate.known(p);
+            if (misfit / Fitting.DULL + known < least[0] / Fitting.DULL + least[1] || turn == 0) {
                 least[0] = misfit;
                 least[1] = known;
             }
@@ -129,28 +128,23 @@ final class Telling {
             off[k] = p[i] - u.before();
             spread[k++] = u.spread();
         }
-        return new Whitened(model.observed(), estimate.skipped(), estimate.disturbances(), rest(f), slopes, off, spread)
+        return new Whitened(
+                        model.observed(),
+                        estimate.skipped(),
+                        estimate.disturbances(),
+                        model.observed().less(f),
+                        slopes,
+                        off,
+                        spread)
                 .step();
     }
 
-    private double[] rest(double[] f) {
-        Observed o = model.observed();
-        double[] r = new double[o.rows()];
-        for (int i = 0; i < r.length; i++) r[i] = o.value()[i] - f[i];
-        return r;
-    }
-
     private double misfit(double[] f) {
-        return Whitened.misfit(model.observed(), estimate.skipped(), estimate.disturbances(), rest(f));
-    }
-
-    private double known(double[] p) {
-        double sum = 0;
-        for (int i = 0; i < p.length; i++) {
-            Unknown u = estimate.unknowns().get(i);
-            sum += Math.pow((p[i] - u.before()) / u.spread(), 2);
-        }
-        return sum;
+        return Whitened.misfit(
+                model.observed(),
+                estimate.skipped(),
+                estimate.disturbances(),
+                model.observed().less(f));
     }
 
     /** For every knob the sensor that would tell most, and as many days again, where they are worth it. */
@@ -208,21 +202,15 @@ final class Telling {
         Arrays.fill(columns[n], 1);
         d.whiten(time, new boolean[time.length], columns, 0, time.length);
         // its own offset is one more unknown, taken out
-        double offset = dot(columns[n], columns[n]) + (pipe ? 0.25 : 4);
+        double offset = Whitened.dot(columns[n], columns[n]) + (pipe ? 0.25 : 4);
         RealMatrix more = new Array2DRowRealMatrix(n, n);
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < n; k++) {
-                double along = dot(columns[i], columns[n]) * dot(columns[k], columns[n]) / offset;
-                more.setEntry(i, k, dot(columns[i], columns[k]) - along);
+                double along = Whitened.dot(columns[i], columns[n]) * Whitened.dot(columns[k], columns[n]) / offset;
+                more.setEntry(i, k, Whitened.dot(columns[i], columns[k]) - along);
             }
         }
         return more;
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) sum += a[i] * b[i];
-        return sum;
     }
 
     private static RealMatrix inverse(RealMatrix m) {

@@ -129,7 +129,7 @@ final class Whitened {
         return Math.sqrt(inverse.getEntry(j, j));
     }
 
-    private static double dot(double[] a, double[] b) {
+    static double dot(double[] a, double[] b) {
         double sum = 0;
         for (int i = 0; i < a.length; i++) sum += a[i] * b[i];
         return sum;

@@ -69,7 +69,7 @@ public record WoodLine(
         WoodLine bent = fitted(rows, best, line[0], line[1], 3);
         double n = Math.max(4, bent.effective);
         double gain = (sum(straight) - sum(bent)) * n / bent.rows / (bent.error * bent.error);
-        double needed = new TDistribution(Math.max(1, n - 3)).inverseCumulativeProbability(0.5 + SURE_OF_BEND / 2);
+        double needed = quantile(Math.max(1, n - 3), SURE_OF_BEND);
         return gain > needed * needed ? bent : straight;
     }
 

@@ -117,7 +117,10 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
     /** A climb: where it began, and where it was too much to be anything else, s. */
     record Climb(double from, double seen) {}
 
-    /** Where a sensor climbs as only a fire makes it climb: so many K within so many s. */
+    /**
+     * Where a sensor climbs as only a fire makes it climb: so many K within so many s. {@link Burns#rises} looks for the low
+     * point where a model's burn is to begin; here a slow sensor on store or flue must do, and only the day counts.
+     */
     static List<Climb> climbs(Series s, double rise, double within) {
         List<Climb> found = new ArrayList<>();
         double[] t = s.time();

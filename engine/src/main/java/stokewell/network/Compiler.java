@@ -10,6 +10,7 @@ import stokewell.rig.Emitter;
 import stokewell.rig.Rig;
 import stokewell.rig.RigFault;
 import stokewell.rig.Store;
+import stokewell.weather.Site;
 import stokewell.weather.Weather;
 
 /** Compiles a rig to a plant: wires every part in the order that heat flows and makes the network. */
@@ -22,6 +23,15 @@ public final class Compiler {
     /** Surfaces of a rig whose sun its weather must give, in order. */
     public static List<stokewell.weather.Surface> surfaces(Rig rig) {
         return RoomWiring.surfaces(rig);
+    }
+
+    /** Where a rig stands, as its weather must know it. */
+    public static Site site(Rig rig) {
+        return new Site(
+                rig.place().latitude(),
+                rig.place().longitude(),
+                rig.place().utcOffset(),
+                rig.place().altitude());
     }
 
     /**

@@ -91,11 +91,7 @@ final class Sound {
     }
 
     private static Weather weather(Rig rig) {
-        Site site = new Site(
-                rig.place().latitude(),
-                rig.place().longitude(),
-                rig.place().utcOffset(),
-                rig.place().altitude());
+        Site site = Compiler.site(rig);
         return Weather.day(
                 new DayRange(rig.weather().low(), rig.weather().high()),
                 rig.weather().wind(),

@@ -11,7 +11,6 @@ import stokewell.rig.Rigs;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
 import stokewell.weather.Hourly;
-import stokewell.weather.Site;
 import stokewell.weather.Weather;
 
 /** A shop that is invented whole: rig, weather that swings by day and by week, loads, and what its sensors said. */
@@ -72,13 +71,6 @@ public final class FakeShop {
             temperature[h] = 266 + 4 * Math.sin(2 * Math.PI * (h - 2) / 24) + 4 * Math.sin(2 * Math.PI * h / 110);
             wind[h] = 2.5 + 1.5 * Math.sin(h / 13.0);
         }
-        return Weather.of(
-                new Hourly(BEGIN, temperature, wind),
-                new Site(
-                        RIG.place().latitude(),
-                        RIG.place().longitude(),
-                        RIG.place().utcOffset(),
-                        RIG.place().altitude()),
-                Compiler.surfaces(RIG));
+        return Weather.of(new Hourly(BEGIN, temperature, wind), Compiler.site(RIG), Compiler.surfaces(RIG));
     }
 }

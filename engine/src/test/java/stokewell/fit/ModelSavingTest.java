@@ -9,10 +9,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stokewell.network.Compiler;
 import stokewell.rig.Changed;
-import stokewell.rig.Place;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.run.Replay;
+import stokewell.run.Simulation;
 import stokewell.weather.DayRange;
 import stokewell.weather.Site;
 import stokewell.weather.Weather;
@@ -44,8 +44,7 @@ class ModelSavingTest {
     }
 
     private static Weather weather(Rig rig, double low, double high) {
-        Place p = rig.place();
-        Site site = new Site(p.latitude(), p.longitude(), p.utcOffset(), p.altitude());
+        Site site = Compiler.site(rig);
         DayRange range = new DayRange(273.15 + low, 273.15 + high);
         return Weather.day(range, 3, 0.4, site, LocalDate.of(2025, 1, 20), Compiler.surfaces(rig));
     }
@@ -70,14 +69,16 @@ class ModelSavingTest {
 
     /** The share by playing the old rig through the new days with so many times the wood, until the room is as warm. */
     private static double truth(Rig old, Rig mended, Weather weather) {
-        double wanted = mean(read(mended, weather, 9));
+        Readings now = read(mended, weather, 9);
+        double wanted = mean(now);
+        Simulation settled = Replay.settled(old, weather, true);
         double low = 1;
         double high = 2.5;
         for (int k = 0; k < 12; k++) {
             double middle = 0.5 * (low + high);
-            Replay replay = Replay.from(old, weather, Replay.settled(old, weather, true), 0, 0, 1e-2, false);
+            Replay replay = Replay.from(old, weather, settled, 0, 0, 1e-2, false);
             List<Replay.Load> loads = new ArrayList<>();
-            for (Replay.Load l : read(mended, weather, 9).noted()) {
+            for (Replay.Load l : now.noted()) {
                 loads.add(new Replay.Load(l.time(), l.mass() * middle));
             }
             double[] room = replay.play(
@@ -105,6 +106,7 @@ class ModelSavingTest {
         assertThat(truth).isGreaterThan(0.1);
         ModelSaving said = ModelSaving.of(old, cold, read(old, cold, 1), mild, read(mended, mild, 2), share -> true);
         assertThat(said.share().value()).isCloseTo(truth, within(0.06));
+        assertThat(said.share().half()).isBetween(1e-4, 0.1);
         assertThat(said.before()).isCloseTo(1, within(0.1));
     }
 }

@@ -97,7 +97,7 @@ class SavingTest {
             ratio.add(late.share().half() / early.halfAfter(20 + more));
             if (late.verdict() == Saving.Verdict.LESS) proven++;
         }
-        assertThat(asked).isGreaterThan(60);
+        assertThat(asked).isEqualTo(150);
         double[] sorted = ratio.stream().mapToDouble(r -> r).sorted().toArray();
         assertThat(sorted[sorted.length / 2]).isBetween(0.85, 1.15);
         // "as likely as not"

@@ -38,7 +38,7 @@ class ShopFitTest {
 
     @Test
     void mostIntervalsHoldTheTruth() {
-        // six intervals of 90 %: fewer than four by chance once in some two hundred such fits
+        // six intervals of 90 %: fewer than four by chance once in some sixty such fits
         long held = fit.factors().stream()
                 .filter(f -> {
                     double right = f.knob() == Knob.PUMP ? 0.6 : f.knob() == Knob.JACKET ? 1.7 : 1;

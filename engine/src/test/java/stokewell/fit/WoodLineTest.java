@@ -78,7 +78,7 @@ class WoodLineTest {
 
     @Test
     void scatterIsToldWithTheParametersTakenOff() {
-        // y 10 12 9 15 14 and their line by hand: slope 0.9 + ..., computed with numpy 2.4.6
+        // y 10 12 9 15 14 and their line by hand: slope 11/10, squares left 26 - 12.1
         WoodLine l = WoodLine.of(rows(new double[] {1, 2, 3, 4, 5}, new double[] {10, 12, 9, 15, 14}), -100);
         assertThat(l.mean()).isCloseTo(12, within(1e-12));
         assertThat(l.slope()).isCloseTo(1.1, within(1e-9));
@@ -110,7 +110,8 @@ class WoodLineTest {
         }
         assertThat(found).isGreaterThan(190);
         assertThat(sum / found).isCloseTo(6, within(0.15));
-        assertThat(imagined).isLessThan(40);
+        // five in a hundred would be ten; the search over bends adds some
+        assertThat(imagined).isLessThan(15);
     }
 
     @Test

@@ -12,7 +12,6 @@ import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.solve.Pattern;
 import stokewell.weather.DayRange;
-import stokewell.weather.Site;
 import stokewell.weather.Weather;
 
 class NetworkTest {
@@ -22,11 +21,7 @@ class NetworkTest {
                 new DayRange(rig.weather().low(), rig.weather().high()),
                 rig.weather().wind(),
                 rig.weather().sun(),
-                new Site(
-                        rig.place().latitude(),
-                        rig.place().longitude(),
-                        rig.place().utcOffset(),
-                        rig.place().altitude()),
+                Compiler.site(rig),
                 LocalDate.of(2023, 1, 15),
                 Compiler.surfaces(rig));
     }

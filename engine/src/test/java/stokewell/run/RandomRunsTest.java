@@ -12,7 +12,6 @@ import stokewell.rig.Outdoors;
 import stokewell.rig.RandomRigs;
 import stokewell.rig.Rig;
 import stokewell.weather.DayRange;
-import stokewell.weather.Site;
 import stokewell.weather.Weather;
 
 /** What must hold for every rig at every moment, whatever its numbers: a day each of rigs drawn by lot. */
@@ -28,11 +27,7 @@ class RandomRunsTest {
                 new DayRange(o.low(), o.high()),
                 o.wind(),
                 o.sun(),
-                new Site(
-                        rig.place().latitude(),
-                        rig.place().longitude(),
-                        rig.place().utcOffset(),
-                        rig.place().altitude()),
+                Compiler.site(rig),
                 LocalDate.ofYearDay(2023, Math.min(365, o.dayOfYear())),
                 Compiler.surfaces(rig));
     }

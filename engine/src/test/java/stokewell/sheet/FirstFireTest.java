@@ -22,11 +22,7 @@ class FirstFireTest {
     private static final double COLD = 283.15;
 
     static FirstFire lit(Rig rig) {
-        Site site = new Site(
-                rig.place().latitude(),
-                rig.place().longitude(),
-                rig.place().utcOffset(),
-                rig.place().altitude());
+        Site site = Compiler.site(rig);
         DayRange range = new DayRange(rig.weather().low(), rig.weather().high());
         Weather weather = Weather.day(range, 3, 0.4, site, LocalDate.of(2023, 1, 15), Compiler.surfaces(rig));
         return FirstFire.run(rig, weather, LocalDateTime.of(2023, 1, 16, 8, 0));
