@@ -164,8 +164,10 @@ class SafetyJobsTest {
             assertThat(b.propertyNames()).as(path).isEqualTo(a.propertyNames());
             for (String key : a.propertyNames()) same(path + "." + key, a.get(key), b.get(key));
         } else if (a.isArray()) {
-            assertThat(b.size()).as(path).isBetween(a.size() - 1, a.size() + 1);
-            for (int i = 0; i < Math.min(a.size(), b.size()) - 1; i++) same(path + "." + i, a.get(i), b.get(i));
+            boolean course = a.size() > 20;
+            assertThat(Math.abs(b.size() - a.size())).as(path).isLessThanOrEqualTo(course ? 1 : 0);
+            int compared = course ? Math.min(a.size(), b.size()) - 1 : a.size();
+            for (int i = 0; i < compared; i++) same(path + "." + i, a.get(i), b.get(i));
         } else if (a.isNumber()) {
             assertThat(b.asDouble()).as(path).isCloseTo(a.asDouble(), within(1e-2 + 1e-3 * Math.abs(a.asDouble())));
         } else {
