@@ -61,8 +61,13 @@ public final class Replay {
         }
     }
 
-    /** Where the replay stood when it ended and what it read on the way. */
-    public record Played(double[][] read, double wood, Ledger ledger) {}
+    /**
+     * What was read on the way, and the books.
+     *
+     * @param read   for every probe its readings, K
+     * @param ledger since the last anchor or turn, or since the start
+     */
+    public record Played(double[][] read, Ledger ledger) {}
 
     /**
      * A rig that is another from a time on: a part fouled, a jacket taken off.
@@ -156,7 +161,7 @@ public final class Replay {
      * Plays.
      *
      * @param loads   in the order of their times
-     * @param anchors in the order of their times; the books are those since the last one
+     * @param anchors in the order of their times
      * @param turns   in the order of their times
      * @param step  from one reading to the next, s; the first is at the start
      * @return for every probe its readings
@@ -165,7 +170,7 @@ public final class Replay {
             List<Load> loads, List<Anchor> anchors, List<Turn> turns, List<Probe> probes, double until, double step) {
         int count = (int) Math.floor((until - sim.time()) / step + 1e-9) + 1;
         double[][] read = new double[probes.size()][count];
-        Reader reader = new Reader(sim, probes, read, step);
+        Reader reader = new Reader(sim.time(), sim.columns(), probes, read, step);
         sim.watch(reader::step);
         List<Deed> deeds = new ArrayList<>();
         for (Anchor anchor : anchors) {
@@ -183,7 +188,7 @@ public final class Replay {
             deed.what().run();
         }
         sim.run(until);
-        return new Played(read, sim.wood(), sim.ledger());
+        return new Played(read, sim.ledger());
     }
 
     /** Something done at a time. */
@@ -192,13 +197,14 @@ public final class Replay {
     private void turn(Rig other, Reader reader) {
         Simulation next = simulation(other, weather, tolerance, eased);
         next.take(sim, sim.time());
+        // nobody fills up a header because a part has fouled
+        next.replace(sim.states());
         sim = next;
         sim.watch(reader::step);
     }
 
     /** Reads the probes at even times. */
     private static final class Reader {
-        private final Simulation sim;
         private final List<Probe> probes;
         private final double[][] read;
         private final double from;
@@ -206,13 +212,12 @@ public final class Replay {
         private final double[] x;
         private int next;
 
-        Reader(Simulation sim, List<Probe> probes, double[][] read, double step) {
-            this.sim = sim;
+        Reader(double from, double[] columns, List<Probe> probes, double[][] read, double step) {
+            this.from = from;
             this.probes = probes;
             this.read = read;
             this.step = step;
-            from = sim.time();
-            x = sim.columns().clone();
+            x = columns.clone();
             for (int p = 0; p < probes.size(); p++) read[p][0] = probes.get(p).read(x);
             next = 1;
         }

@@ -166,13 +166,17 @@ public final class Simulation {
     }
 
     /**
-     * Goes on after a switch or a load: pumps change the flows at once, and kindling the fire's gas; nothing else jumps, so
-     * after a switch only the flows are found anew.
+     * Goes on after a switch or a banked fire: pumps change the flows at once; nothing else jumps, so only they are found anew.
      */
-    private void restart(double longest) {
+    private void goOn(double longest) {
         findFlows();
-        if (longest == AFTER_LOAD) integrator.restart(state);
         integrator.forget(longest);
+    }
+
+    /** Goes on after wood was laid on: kindling changes the fire's gas at once too. */
+    private void goOnLoaded() {
+        start();
+        integrator.forget(AFTER_LOAD);
     }
 
     private void findFlows() {
@@ -334,14 +338,15 @@ public final class Simulation {
         double open = stoker.setAir(state.t, now);
         changed |= Double.compare(open, airNow) != 0;
         airNow = open;
-        changed |= actuate(state.t) || loaded;
-        if (changed) restart(loaded ? AFTER_LOAD : Double.POSITIVE_INFINITY);
+        changed |= actuate(state.t);
+        if (loaded) goOnLoaded();
+        else if (changed) goOn(Double.POSITIVE_INFINITY);
     }
 
     /** Lays on wood that was noted, whatever the habit says and the firebox is reckoned to hold. */
     void lay(double mass) {
         lay(network.columns(state.t, state.y), mass);
-        restart(AFTER_LOAD);
+        goOnLoaded();
     }
 
     private void lay(double[] x, double mass) {
@@ -378,19 +383,18 @@ public final class Simulation {
     }
 
     private void happen(int fired) {
-        double longest = Double.POSITIVE_INFINITY;
         if (fired < latches.size()) {
             latches.get(fired).change();
             actuate(state.t);
+            goOn(Double.POSITIVE_INFINITY);
         } else if (fired == latches.size()) {
             load(((Habit.Rule) plant.rig().habit()).mass());
-            longest = AFTER_LOAD;
+            goOnLoaded();
         } else {
             stoker.bank();
             events.add(new Event.AirSet(state.t, stoker.setAir(state.t, secondOfDay(state.t))));
-            longest = AFTER_BANKING;
+            goOn(AFTER_BANKING);
         }
-        restart(longest);
     }
 
     /** Runs and stops what the latches and hours say; true if anything changed. */
