@@ -1,5 +1,7 @@
 package stokewell.check;
 
+import static stokewell.transfer.Radiation.SIGMA;
+
 /**
  * A chimney in which tar burns: how hot a bare connector gets and what it sends to wood beside it. The gas is that of the
  * test that chimneys for solid fuel must stand, 1149 °C (2100 °F) for ten minutes (UL 103 HT, from memory).
@@ -19,7 +21,6 @@ final class ChimneyFire {
     /** Flux that wood bears without charring, W/m2. */
     static final double BEARS = 4000;
 
-    private static final double SIGMA = 5.670374e-8;
     /** Gas to wall in a roaring flue, W/(m2 K), and emissivity of sooty flame in a pipe of a hand's breadth: practice. */
     private static final double INSIDE = 30;
 

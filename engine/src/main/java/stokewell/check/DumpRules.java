@@ -20,7 +20,7 @@ final class DumpRules {
             Drill d = s.drill(fault);
             if (d == null) continue;
             for (Drill.Guard g : d.guards()) {
-                if (g.byHand() && g.name().startsWith("air shut") && !(g.heat() <= most)) most = g.heat();
+                if (g.byHand() && g.name().startsWith(Guards.AIR_SHUT) && !(g.heat() <= most)) most = g.heat();
             }
         }
         return most;

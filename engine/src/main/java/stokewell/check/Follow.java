@@ -79,8 +79,7 @@ final class Follow {
     Follow until(double after) {
         double stop = start + Math.min(after, length);
         if (!Double.isNaN(bore)) choked(stop);
-        else if (discharge == null) sim.run(stop);
-        else cooled(stop);
+        else go(stop);
         watch.lasted = sim.time() - start;
         return this;
     }
@@ -101,7 +100,7 @@ final class Follow {
         double cold = Water.saturationTemperature(air + head);
         while (sim.time() < stop - 1e-6) {
             double from = sim.time();
-            sim.run(Math.min(stop, from + (Math.abs(raised - wanted) > SETTLED ? CHOKE : 6 * CHOKE)));
+            go(Math.min(stop, from + (Math.abs(raised - wanted) > SETTLED ? CHOKE : 6 * CHOKE)));
             double span = sim.time() - from;
             double steam = boils() ? Math.max(0, watch.power()) / Water.latentHeat(cold) : 0;
             double loss = Vented.back(bore, steam, air);
@@ -120,6 +119,11 @@ final class Follow {
         double[] x = sim.columns();
         for (PickupWater p : sim.plant().pickups()) if (x[p.water()] > p.saturation(x) - 2) return true;
         return false;
+    }
+
+    private void go(double stop) {
+        if (discharge == null) sim.run(stop);
+        else cooled(stop);
     }
 
     private void cooled(double stop) {

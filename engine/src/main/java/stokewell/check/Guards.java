@@ -14,6 +14,9 @@ final class Guards {
 
     private static final double DRAWN = 0.8;
 
+    /** What the name of a hand on the air begins with. */
+    static final String AIR_SHUT = "air shut";
+
     private Guards() {}
 
     /** A protection: the same drill without it and with it. */
@@ -56,7 +59,7 @@ final class Guards {
     /** What a hand buys where the water boils: the air shut, and the fire drawn out. Never water on it. */
     static void hands(Stage stage, List<Drill.Guard> guards, Watch with, UnaryOperator<Simulation> fault) {
         if (with.firstBoil() == Double.POSITIVE_INFINITY) return;
-        guards.add(hand("air shut after 2 min", with, shut(stage, fault, HAND, 0)));
+        guards.add(hand(AIR_SHUT + " after 2 min", with, shut(stage, fault, HAND, 0)));
         guards.add(hand("fire drawn out after 5 min", with, shut(stage, fault, DRAWN_AFTER, DRAWN)));
     }
 

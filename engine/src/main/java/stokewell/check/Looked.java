@@ -1,10 +1,9 @@
 package stokewell.check;
 
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.function.UnaryOperator;
 import stokewell.rig.Rig;
+import stokewell.run.Beside;
 import stokewell.run.Given;
 import stokewell.run.Hurry;
 import stokewell.run.Moment;
@@ -34,10 +33,10 @@ public record Looked(Night night, Check check, Standing standing) {
         Simulation settled = found.simulation();
         Moment start = settled.moment();
         NightRun.Ask day = day(weather, ask, start.time());
-        CompletableFuture<List<Drill>> drills = CompletableFuture.supplyAsync(
+        Beside<List<Drill>> drills = Beside.begin(
                 () -> Drills.run(rig, weather, day, Drills.deciding(rig), start).drills());
         Night night = timed.apply(NightRun.run(weather, ask, given, found));
-        return new Looked(night, Check.of(rig, night, joined(drills)), found.standing());
+        return new Looked(night, Check.of(rig, night, drills.done()), found.standing());
     }
 
     /** The day whose worst moment the drills look for: from the night's start, as far as the weather reaches. */
@@ -51,13 +50,5 @@ public record Looked(Night night, Check check, Standing standing) {
                 ask.limit(),
                 ask.step(),
                 ask.tolerance());
-    }
-
-    private static <T> T joined(CompletableFuture<T> other) {
-        try {
-            return other.join();
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RuntimeException plain ? plain : e;
-        }
     }
 }

@@ -177,12 +177,14 @@ final class OutletRules {
         Drill d = s.drill(Fault.VENT_NARROW);
         if (d == null || d.firstBoil() == Double.POSITIVE_INFINITY) return;
         double bore = 1000 * s.rig().loop().header().vent();
+        double latent = Water.latentHeat(Water.saturationTemperature(s.air()));
+        double passes = Vented.ventSteam(bore / 3000, s.head(), s.air()) * latent;
         f.add(
                 d.level().asBadAs(Level.MEND) && d.reliefNeeded() <= d.reliefFitted() ? Level.MIND : d.level(),
                 "vent.narrow",
                 say(
                         "Furred to a third, %.0f of its %.0f mm, the vent passes %.0f kW of the steam.",
-                        bore / 3, bore, d.reliefFitted() / 1000),
+                        bore / 3, bore, passes / 1000),
                 say(
                         "What does not pass presses %.2f bar on the coil; before it bursts it throws the water out by the feed.",
                         d.pressure() / BAR),

@@ -103,8 +103,8 @@ final class QuietFaults {
         Loop free = new Loop(l.supply(), l.back(), l.pump(), Double.NaN, l.glycol(), l.header());
         Watch w = night(stage.fork(stage.unfed().plumbed(free)));
         String what = say(
-                "From %s on, no more wood: until %s later the cold pickup draws %.1f kWh out of the water, up the chimney.",
-                "the worst moment", Telling.span(w.lasted), w.drawn / 3.6e6);
+                "From the worst moment on, no more wood: until %s later the cold pickup draws %.1f kWh out of the water, up the chimney.",
+                Telling.span(w.lasted), w.drawn / 3.6e6);
         if (!Double.isNaN(l.checkValve())) {
             Watch kept = night(stage.fork(stage.unfed()));
             what += say(

@@ -41,7 +41,6 @@ final class Sentence {
             case BACKDRAFT -> backdraft();
             case CHIMNEY_FIRE -> tarFire(boils);
             case VENT_NARROW -> narrow(boils);
-            case FAN_DEAD, STUCK_ON, DOUBLE_LOAD, OVER_FIRE -> boils ? boiling() : stays();
             default -> boils ? boiling() : stays();
         };
         return what + outlet(boils, needed, fitted, pressure) + " " + Advice.of(rig, fault, boils);

@@ -145,6 +145,7 @@ final class Stage {
 
     /** Raises the boiling point of an open loop's water, in pickups and pipes, K. */
     static void press(Plant plant, double kelvin) {
+        if (plant.loop() != null) plant.loop().raise(kelvin);
         for (PickupWater p : plant.pickups()) p.raise(kelvin);
         for (Vent v : plant.vents()) {
             if (Arrays.stream(plant.store()).noneMatch(n -> n == v.node())) v.raise(kelvin);

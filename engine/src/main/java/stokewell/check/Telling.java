@@ -52,6 +52,9 @@ final class Telling {
         if (fault == Fault.RELIEF_FAILS && rig.safety().closed()) needed = Math.max(needed, w.heat);
         double fitted = rig.loop() == null ? Double.NaN : fitted();
         double pressure = rig.loop() == null ? Double.NaN : pressure(needed, boils);
+        List<Drill.Guard> all = new ArrayList<>();
+        if (boils) outlets(all, needed, pressure);
+        all.addAll(guards);
         Level level = Severity.of(rig, fault, w, needed, fitted, pressure);
         List<Drill.Boils> list = new ArrayList<>();
         for (int i = 0; i < w.boils.length; i++) {
@@ -82,7 +85,7 @@ final class Telling {
                 w.drawn,
                 flash,
                 w.course(),
-                guards,
+                all,
                 level,
                 new Sentence(rig, fault, w, head, flash, said).of(boils, needed, fitted, pressure));
     }
@@ -139,6 +142,17 @@ final class Telling {
             return held ? w.gauge : NEVER;
         }
         return head + Vented.ventLoss(rig.loop().header().vent(), w.steamRate, air);
+    }
+
+    /** The ways out that a drill is about: what the pressure comes to with them, and what it would be without. */
+    private void outlets(List<Drill.Guard> all, double needed, double pressure) {
+        boolean valve = reliefReached();
+        if (fault == Fault.RELIEF_FAILS && !rig.safety().closed()) {
+            double behind = valve ? Vented.valvePressure(rig.safety().relief(), needed, air) : NEVER;
+            all.add(Guards.outlet("open vent", w, behind, pressure));
+        } else if (valve && (fault == Fault.RELIEF_FAILS || fault == Fault.VENT_BLOCKED)) {
+            all.add(Guards.outlet("relief valve", w, NEVER, pressure));
+        }
     }
 
     private Drill.Flashed flashed() {

@@ -83,13 +83,7 @@ final class WaterFaults {
 
     Drill ventBlocked() {
         Stage.Still still = stage.once("pump dead", Stage::stopPump);
-        List<Drill.Guard> guards = new ArrayList<>();
-        if (still.watch().firstBoil() < Double.POSITIVE_INFINITY && rig.safety().relief() != null) {
-            double opens = rig.safety().relief().opens();
-            guards.add(Guards.outlet("relief valve", still.watch(), Double.POSITIVE_INFINITY, opens));
-        }
-        guards.addAll(still.hands());
-        return told(Fault.VENT_BLOCKED, still.watch(), guards);
+        return told(Fault.VENT_BLOCKED, still.watch(), still.hands());
     }
 
     private Follow follow(Simulation sim, double length) {

@@ -1,5 +1,7 @@
 package stokewell.fire;
 
+import static stokewell.transfer.Radiation.SIGMA;
+
 import stokewell.balance.Part;
 import stokewell.balance.Wiring;
 
@@ -28,7 +30,6 @@ import stokewell.balance.Wiring;
  */
 public final class Fire implements Part {
 
-    static final double SIGMA = 5.670374e-8;
     /** Bed mass at which half of its full radiating face is there, kg. */
     private static final double HALF_BED = 0.4;
     /** Radiation is that of no colder gas than this, K: the fourth power would have a second, negative answer. */

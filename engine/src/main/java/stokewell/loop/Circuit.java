@@ -90,8 +90,6 @@ public final class Circuit implements Part {
 
     /** Slugs rise faster than the mean by so much where the stream carries them: Zuber and Findlay. */
     private static final double PROFILE = 1.2;
-    /** Subcooling of the riser that takes half the bubbles, K. */
-    private static final double HALF_COLLAPSE = 4;
 
     private final int flow;
     private final int[] cells;
@@ -107,6 +105,7 @@ public final class Circuit implements Part {
 
     private boolean pumping;
     private double resistanceFactor = 1;
+    private double raised;
 
     private final int[] up;
     private final int[] down;
@@ -186,6 +185,11 @@ public final class Circuit implements Part {
     /** Multiplies the loop's resistance: 1 as built; a closed valve or an air lock makes it enormous. */
     public void resist(double factor) {
         resistanceFactor = factor;
+    }
+
+    /** Raises where its bubbles are made, K: steam that the vent does not pass presses on the water. */
+    public void raise(double kelvin) {
+        raised = kelvin;
     }
 
     /** Mass flow, kg/s, at x. */
@@ -294,28 +298,28 @@ public final class Circuit implements Part {
 
     /** Lift of steam bubbles, Pa. */
     private double lift(double t, double above) {
-        double q = bubbles.steamConductance * Steam.ramp(t - bubbles.saturation);
-        return G * 950 * bubbles.rise * q / (PROFILE * q + bubbles.drift) * left(above);
+        return shares(t) * Steam.escape(boils() - above);
+    }
+
+    /** Lift of as many as are made, Pa. */
+    private double shares(double t) {
+        double q = bubbles.steamConductance * Steam.ramp(t - boils());
+        return G * 950 * bubbles.rise * q / (PROFILE * q + bubbles.drift);
+    }
+
+    private double boils() {
+        return bubbles.saturation + raised;
     }
 
     private double liftSlope(double t, double above) {
-        double q = bubbles.steamConductance * Steam.ramp(t - bubbles.saturation);
-        double dq = bubbles.steamConductance * Steam.rampSlope(t - bubbles.saturation);
+        double q = bubbles.steamConductance * Steam.ramp(t - boils());
+        double dq = bubbles.steamConductance * Steam.rampSlope(t - boils());
         double d = PROFILE * q + bubbles.drift;
-        return G * 950 * bubbles.rise * bubbles.drift / (d * d) * dq * left(above);
+        return G * 950 * bubbles.rise * bubbles.drift / (d * d) * dq * Steam.escape(boils() - above);
     }
 
     private double liftSlopeAbove(double t, double above) {
-        double u = (bubbles.saturation - above) / HALF_COLLAPSE;
-        if (u <= 0) return 0;
-        double r = 1 + u * u;
-        return lift(t, bubbles.saturation) * 2 * u / (r * r) / HALF_COLLAPSE;
-    }
-
-    /** Share of the bubbles that a riser this cold leaves. */
-    private double left(double above) {
-        double u = (bubbles.saturation - above) / HALF_COLLAPSE;
-        return u > 0 ? 1 / (1 + u * u) : 1;
+        return -shares(t) * Steam.escapeSlope(boils() - above);
     }
 
     @Override

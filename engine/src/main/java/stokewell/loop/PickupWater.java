@@ -22,8 +22,6 @@ public final class PickupWater implements Part {
     private static final double CRITICAL = 1.1e6;
     /** Wet share at which half of the steam still finds water to come from. */
     private static final double LAST = 0.02;
-    /** Subcooling that collapses half the steam, K. */
-    private static final double HALF_COLLAPSE = 4;
 
     /**
      * Numbers of columns and rows.
@@ -162,7 +160,7 @@ public final class PickupWater implements Part {
 
         double swap = size.exchange * Steam.ramp(water - above);
         double steam = steaming(wet) * Steam.ramp(water - boils);
-        double out = steam * escape(above, boils);
+        double out = steam * Steam.escape(boils - above);
         double collapsed = steam - out;
         double rate = out / size.latent;
         if (sealed != null) {
@@ -218,19 +216,6 @@ public final class PickupWater implements Part {
         return size.venting * (1 + LAST) * wet / (wet + LAST);
     }
 
-    /** Share of steam that is not collapsed by water this cold above. */
-    private static double escape(double above, double boils) {
-        double u = (boils - above) / HALF_COLLAPSE;
-        return u > 0 ? 1 / (1 + u * u) : 1;
-    }
-
-    private static double escapeSlope(double above, double boils) {
-        double u = (boils - above) / HALF_COLLAPSE;
-        if (u <= 0) return 0;
-        double r = 1 + u * u;
-        return 2 * u / (r * r) / HALF_COLLAPSE;
-    }
-
     /** Share of lost water that the header still makes up. */
     private static double made(double header) {
         return header > 0 ? header / (header + 0.1) : 0;
@@ -269,9 +254,9 @@ public final class PickupWater implements Part {
         double steam = steaming(wet) * rise;
         double steamWater = steaming(wet) * Steam.rampSlope(water - boils);
         double steamWet = on * size.venting * (1 + LAST) * LAST / ((wet + LAST) * (wet + LAST)) * rise;
-        double gone = escape(above, boils);
+        double gone = Steam.escape(boils - above);
         double outWater = steamWater * gone;
-        double outAbove = steam * escapeSlope(above, boils);
+        double outAbove = -steam * Steam.escapeSlope(boils - above);
         double outWet = steamWet * gone;
         if (sealed != null) {
             double wallBoils = water > boils ? 0 : dBoiling * wet * size.area;

@@ -9,7 +9,24 @@ public final class Steam {
     /** Width of the bend, K. */
     public static final double BLEND = 0.25;
 
+    /** Subcooling that takes half the bubbles that rise through it, K: common practice, no source. */
+    public static final double HALF_COLLAPSE = 4;
+
     private Steam() {}
+
+    /** Share of the bubbles that water so far below its boiling point lets pass, K to 1. */
+    public static double escape(double subcooling) {
+        double u = subcooling / HALF_COLLAPSE;
+        return u > 0 ? 1 / (1 + u * u) : 1;
+    }
+
+    /** Derivative of {@link #escape}, 1/K. */
+    public static double escapeSlope(double subcooling) {
+        double u = subcooling / HALF_COLLAPSE;
+        if (u <= 0) return 0;
+        double r = 1 + u * u;
+        return -2 * u / (r * r) / HALF_COLLAPSE;
+    }
 
     /** 0 for x ≤ 0, x for x ≥ BLEND, smooth between; K to K. */
     public static double ramp(double x) {

@@ -1,5 +1,7 @@
 package stokewell.network;
 
+import static stokewell.transfer.Radiation.SIGMA;
+
 import java.util.ArrayList;
 import java.util.List;
 import stokewell.balance.Radiation;
@@ -20,7 +22,6 @@ import stokewell.transfer.Convection;
  */
 final class CircuitWiring {
 
-    private static final double SIGMA = 5.670374e-8;
     /** How black a bare pipe is: tarnished copper, dull steel, paint; common practice, 0.6 to 0.95. */
     private static final double BARE = 0.8;
 

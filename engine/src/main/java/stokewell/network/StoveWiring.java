@@ -1,5 +1,7 @@
 package stokewell.network;
 
+import static stokewell.transfer.Radiation.SIGMA;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +24,6 @@ import stokewell.transfer.Convection;
 /** The stove, its fire, its flue and the metal of the pickups that the fire sees. */
 final class StoveWiring {
 
-    private static final double SIGMA = 5.670374e-8;
     private static final double G = 9.80665;
     private static final double R_AIR = 287.055;
     /** How black flames and glowing bed are together: common practice, no source. */
