@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stokewell.check.Check;
+import stokewell.check.Drill;
 import stokewell.check.Drills;
 import stokewell.check.Fault;
 import stokewell.check.Level;
@@ -59,14 +61,15 @@ final class BeginVerb implements Callable<Integer> {
     public Integer call() throws Exception {
         if (Files.exists(file)) throw Complaint.usage(file + " is there already.", "Name a new file.");
         OutFile.check("FILE", file);
-        OutFile.write(file, yaml());
-        Rig rig = RigFile.read(file, List.of()).rig();
+        String yaml = yaml();
+        Rig rig = RigFile.parse(file.toString(), yaml, List.of()).rig();
+        OutFile.write(file, yaml);
         Unmeasured.Range range = Unmeasured.of(file);
         WeatherChoice outdoors = WeatherChoice.of(null, rig, file, units);
         Drills.Outcome outcome = CheckVerb.drilled(rig, outdoors, EnumSet.allOf(Fault.class));
         Check check = Check.of(rig, outcome.day(), outcome.drills());
         PrintWriter out = spec.commandLine().getOut();
-        out.print(Ascii.of(text(rig, range, Spoken.in(check, units))));
+        out.print(Ascii.of(text(rig, range, Spoken.in(check, units), boilsInAnOutage(outcome))));
         out.flush();
         return check.stops() ? CheckVerb.STOP : 0;
     }
@@ -83,13 +86,20 @@ final class BeginVerb implements Callable<Integer> {
         if (layers) given.remove("walls");
         try {
             String text = FirstFile.of(given, units);
-            return layers ? text.replaceFirst("(?m)^  walls: .*$", "  walls: " + walls) : text;
+            return layers
+                    ? text.replaceFirst("(?m)^  walls: .*$", "  walls: " + Matcher.quoteReplacement(walls))
+                    : text;
         } catch (Refusal e) {
             throw Complaint.usage(e.getMessage(), "Known: " + String.join(", ", FirstFile.questions()) + ".");
         }
     }
 
-    private String text(Rig rig, Unmeasured.Range range, Check check) {
+    private static boolean boilsInAnOutage(Drills.Outcome outcome) {
+        Drill outage = outcome.of(Fault.POWER_OUT);
+        return outage != null && outage.firstBoil() < Double.POSITIVE_INFINITY;
+    }
+
+    private String text(Rig rig, Unmeasured.Range range, Check check, boolean boils) {
         StringBuilder b = new StringBuilder();
         String lead = check.stops()
                 ? "STOP: do not light a fire on it. " + check.findings().get(0).what() + " "
@@ -112,7 +122,7 @@ final class BeginVerb implements Callable<Integer> {
                             + degrees(Math.max(m.low(), m.high())) + ". " + cap(m.how()) + ".");
         }
         b.append("\nA first safe layout stands in the file:\n");
-        layout(b, rig);
+        layout(b, rig, boils);
         CheckVerbPage.wrap(
                 b,
                 "",
@@ -124,7 +134,7 @@ final class BeginVerb implements Callable<Integer> {
         return b.toString();
     }
 
-    private void layout(StringBuilder b, Rig rig) {
+    private void layout(StringBuilder b, Rig rig, boolean boils) {
         boolean gravity = rig.loop().pump() == null;
         double above = rig.store().elevation() - rig.pickups().get(0).elevation();
         String[] lines = {
@@ -137,9 +147,10 @@ final class BeginVerb implements Callable<Integer> {
             gravity
                     ? String.format(
                             Locale.ROOT,
-                            "no pump: pipe of %.0f mm that rises to a store %.1f m above the coil, and a power cut boils nothing",
+                            "no pump: pipe of %.0f mm that rises to a store %.1f m above the coil; in a power cut %s",
                             1000 * rig.loop().supply().bore(),
-                            above)
+                            above,
+                            boils ? "it boils all the same: see the drills" : "nothing boils")
                     : "a pump with its own thermostat; in a power cut it needs a gravity radiator or a battery: see the drills",
             "a store that may be filled to the brim and is not closed; nothing of plastic within 2 m of stove and flue"
         };

@@ -6,6 +6,7 @@ import stokewell.check.Drill;
 import stokewell.check.Drills;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
+import stokewell.show.Measure;
 import stokewell.show.Spoken;
 
 /** Drills as text: one line and one bar of time a fault, then a sentence each. */
@@ -18,11 +19,11 @@ final class DrillVerbPage {
     private static final int BAR = 28;
 
     private final UnitSystem units;
-    private final boolean us;
+    private final Measure as;
 
     DrillVerbPage(UnitSystem units) {
         this.units = units;
-        us = units == UnitSystem.US;
+        as = Measure.plain(units);
     }
 
     String text(Rig rig, Drills.Outcome outcome, Check check) {
@@ -47,13 +48,15 @@ final class DrillVerbPage {
                 "boils",
                 "water",
                 "metal",
-                us ? "psi" : "bar",
-                us ? "lb/h" : "kg/h",
+                as.pressureUnit(),
+                as.massUnit() + "/h",
                 "lost",
                 axis()));
         for (Drill d : outcome.drills()) line(b, d);
         b.append("\nB boils, D first metal dry, F first water freezes. Temperatures in ")
-                .append(us ? "F, lost water in lb" : "C, lost water in kg")
+                .append(as.scaleUnit())
+                .append(", lost water in ")
+                .append(as.massUnit())
                 .append(", pressure over the air's.\n\n");
         for (Drill d : outcome.drills()) {
             CheckVerbPage.wrap(
@@ -97,9 +100,9 @@ final class DrillVerbPage {
                 time(d.firstBoil()),
                 degrees(d.water().temperature()),
                 degrees(d.metal().temperature()),
-                d.pressure() == Double.POSITIVE_INFINITY ? "bursts" : tenth(d.pressure() / (us ? 6894.757 : 1e5)),
-                whole(mass(d.steam() * 3600)),
-                tenth(mass(d.waterLost())),
+                d.pressure() == Double.POSITIVE_INFINITY ? "bursts" : tenth(as.pressureNumber(d.pressure())),
+                whole(as.massNumber(d.steam() * 3600)),
+                tenth(as.massNumber(d.waterLost())),
                 bar(d)));
     }
 
@@ -109,11 +112,7 @@ final class DrillVerbPage {
     }
 
     private String degrees(double kelvin) {
-        return whole(us ? (kelvin - 273.15) * 1.8 + 32 : kelvin - 273.15);
-    }
-
-    private double mass(double kg) {
-        return us ? kg / 0.45359237 : kg;
+        return whole(as.scale(kelvin));
     }
 
     private static String whole(double v) {

@@ -8,8 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,6 +18,7 @@ import stokewell.file.RigFile;
 import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
+import stokewell.run.Beside;
 import stokewell.run.Given;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
@@ -141,12 +140,12 @@ final class NightVerb implements Callable<Integer> {
         Planned now = planned(lessened(read.rig()));
         Planned own = against ? planned(choice.asFiled().rig()) : null;
         now.outdoors.remark(spec.commandLine().getErr());
-        CompletableFuture<Looked> other = own == null ? null : CompletableFuture.supplyAsync(() -> own.run(given));
+        Beside<Looked> other = own == null ? null : Beside.begin(() -> own.run(given));
         Looked looked = now.run(given);
         CardFacts facts = CardFacts.of(now.stacked(), units).in(now.outdoors.told());
         CardFacts before = null;
         if (other != null) {
-            Looked filed = joined(other);
+            Looked filed = other.done();
             before = facts.checked(filed.check());
             facts = facts.against(filed.night(), "as filed");
         }
@@ -173,14 +172,6 @@ final class NightVerb implements Callable<Integer> {
     private Planned planned(Rig rig) {
         WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
         return new Planned(rig, outdoors, Hours.night(outdoors, from, until, hour, limit));
-    }
-
-    private static Looked joined(CompletableFuture<Looked> other) {
-        try {
-            return other.join();
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RuntimeException plain ? plain : e;
-        }
     }
 
     private void tell(Night night, CardFacts facts, CardFacts before, RigFile<Rig> read) throws IOException {

@@ -7,8 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,6 +16,7 @@ import stokewell.check.Check;
 import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
+import stokewell.run.Beside;
 import stokewell.run.Season;
 import stokewell.run.SeasonRun;
 import stokewell.show.CardFacts;
@@ -111,7 +110,7 @@ final class SeasonVerb implements Callable<Integer> {
     private int run(Rig rig, WeatherChoice outdoors, SeasonRun.Ask ask, Interrupt interrupt, PrintWriter err)
             throws IOException {
         boolean progress = Boolean.getBoolean("stokewell.progress");
-        CompletableFuture<Check> check = CompletableFuture.supplyAsync(() -> CheckVerb.checked(rig, outdoors));
+        Beside<Check> check = Beside.begin(() -> CheckVerb.checked(rig, outdoors));
         try {
             Season season = SeasonRun.run(rig, outdoors.weather(), ask, done -> {
                 if (progress) bar(err, done);
@@ -121,21 +120,13 @@ final class SeasonVerb implements Callable<Integer> {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
             double density =
                     wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
-            tell(season, CardFacts.of(density, units).in(outdoors.told()).checked(joined(check)));
+            tell(season, CardFacts.of(density, units).in(outdoors.told()).checked(check.done()));
             return 0;
         } catch (CancellationException e) {
             if (progress) clear(err);
             err.println(e.getMessage() + "; nothing is told of part of one");
             err.flush();
             return Complaints.STOPPED;
-        }
-    }
-
-    private static Check joined(CompletableFuture<Check> check) {
-        try {
-            return check.join();
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RuntimeException plain ? plain : e;
         }
     }
 

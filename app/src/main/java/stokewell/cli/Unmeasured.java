@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
 import stokewell.file.RigFile;
 import stokewell.file.RigFileFault;
@@ -15,6 +14,7 @@ import stokewell.rig.Habit;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
+import stokewell.run.Beside;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 
@@ -96,7 +96,7 @@ final class Unmeasured {
     /** Runs the night of a file as it is, and with each matter at both ends. */
     static Range of(Path file) throws IOException, RigFileFault {
         Rig rig = RigFile.read(file, List.of()).rig();
-        CompletableFuture<Night> base = CompletableFuture.supplyAsync(() -> night(rig, file));
+        Beside<Night> base = Beside.begin(() -> night(rig, file));
         List<Rig> ends = new ArrayList<>();
         for (Matter m : MATTERS) {
             for (boolean high : new boolean[] {false, true}) {
@@ -105,7 +105,7 @@ final class Unmeasured {
         }
         List<Double> rooms =
                 ends.parallelStream().map(r -> night(r, file).morning().room()).toList();
-        Night night = base.join();
+        Night night = base.done();
         double room = night.morning().room();
         List<Moved> moved = new ArrayList<>();
         double down = 0;
@@ -125,6 +125,7 @@ final class Unmeasured {
     private static Night night(Rig rig, Path file) {
         WeatherChoice outdoors = WeatherChoice.of(null, rig, file, UnitSystem.SI);
         NightRun.Ask ask = Hours.night(outdoors, null, null, "7:30", "10 C");
-        return NightRun.run(rig, outdoors.weather(), ask);
+        // its numbers alone are wanted, not the words about its start
+        return NightRun.record(NightRun.settled(rig, outdoors.weather(), ask), outdoors.weather(), ask, "");
     }
 }

@@ -4,7 +4,6 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.StringReader;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,11 +14,16 @@ import java.util.regex.Pattern;
  */
 final class ReadingsElapsed {
 
-    private static final Pattern HEADING =
-            Pattern.compile("(?i)\\s*\"?(?:t|time|elapsed|elapsed[ _]time|uptime|since[ _]start|runtime)?[ _]*[\\[(]?"
-                    + "(s|sec|secs|seconds?|ms|min|mins|minutes?|h|hrs?|hours?)[\\])]?\"?\\s*");
+    private static final String UNIT =
+            "[ _]*[\\[(]?(s|sec|secs|seconds?|ms|min|mins|minutes?|h|hrs?|hours?)[\\])]?\\s*";
 
-    private static final Pattern COUNT = Pattern.compile("\\s*\"?(\\d+(?:[.,]\\d+)?)\"?\\s*");
+    private static final Pattern NAMED =
+            Pattern.compile("(?i)\\s*(?:t|time|elapsed|elapsed[ _]time|uptime|since[ _]start|runtime)" + UNIT);
+
+    /** A unit and no more; elsewhere than at the left such a heading may be a least value, or a height. */
+    private static final Pattern BARE = Pattern.compile("(?i)\\s*" + UNIT);
+
+    private static final Pattern COUNT = Pattern.compile("\\s*(\\d+(?:[.,]\\d+)?)\\s*");
 
     private final char separator;
     private final int column;
@@ -43,10 +47,10 @@ final class ReadingsElapsed {
                 .toInstant();
         for (int i = 0; i < head.size(); i++) {
             for (char separator : ReadingsCells.SEPARATORS) {
-                List<String> cells = split(head.get(i), separator);
+                List<String> cells = ReadingsCells.of(head.get(i), separator);
                 if (cells.size() < 2) continue;
                 for (int c = 0; c < cells.size(); c++) {
-                    Matcher m = HEADING.matcher(cells.get(c));
+                    Matcher m = (c == 0 && BARE.matcher(cells.get(c)).matches() ? BARE : NAMED).matcher(cells.get(c));
                     if (m.matches()) return new ReadingsElapsed(separator, c, seconds(m.group(1)), start, i);
                 }
             }
@@ -63,8 +67,8 @@ final class ReadingsElapsed {
         return u.equals("ms") ? 0.001 : u.startsWith("s") ? 1 : u.startsWith("m") ? 60 : 3600;
     }
 
-    private static List<String> split(String line, char separator) {
-        return new ArrayList<>(List.of(line.split(Pattern.quote(Character.toString(separator)), -1)));
+    private String quoted(String cell) {
+        return cell.indexOf(separator) < 0 && cell.indexOf('"') < 0 ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 
     /** All lines, with moments for counts; a cell that is no count stays, and is then told as one that cannot be read. */
@@ -79,7 +83,7 @@ final class ReadingsElapsed {
     }
 
     private String dated(String line, boolean heading) {
-        List<String> cells = split(line, separator);
+        List<String> cells = ReadingsCells.of(line, separator);
         if (cells.size() <= column) return line;
         if (heading) cells.set(column, "time");
         Matcher m = COUNT.matcher(cells.get(column));
@@ -87,6 +91,7 @@ final class ReadingsElapsed {
             double count = Double.parseDouble(m.group(1).replace(',', '.'));
             cells.set(column, start.plusSeconds(Math.round(unit * count)).toString());
         }
-        return String.join(Character.toString(separator), cells);
+        return String.join(
+                Character.toString(separator), cells.stream().map(this::quoted).toList());
     }
 }

@@ -9,19 +9,27 @@ import stokewell.rig.Dimension;
  * The units of each dimension. Factors: the exact definitions of inch, pound and US gallon; the Btu of the International
  * Table, 1055.05585262 J; a head of water at 1000 kg/m3 and 9.80665 m/s2.
  */
-final class Units {
+public final class Units {
 
-    private static final double INCH = 0.0254;
-    private static final double FOOT = 0.3048;
-    private static final double POUND = 0.45359237;
-    private static final double GALLON = 231 * INCH * INCH * INCH;
+    /** m. */
+    public static final double INCH = 0.0254;
+    /** m. */
+    public static final double FOOT = 0.3048;
+    /** kg. */
+    public static final double POUND = 0.45359237;
+    /** m3, US. */
+    public static final double GALLON = 231 * INCH * INCH * INCH;
+
     private static final double FOOT2 = FOOT * FOOT;
     private static final double FOOT3 = FOOT * FOOT * FOOT;
-    private static final double BTU = 1055.05585262;
+    /** J. */
+    public static final double BTU = 1055.05585262;
+
     private static final double RANKINE = 5.0 / 9;
     private static final double HOUR = 3600;
     private static final double WATER_METRE = 9806.65;
-    private static final double PSI = POUND * 9.80665 / (INCH * INCH);
+    /** Pa. */
+    public static final double PSI = POUND * 9.80665 / (INCH * INCH);
 
     /** Filled as dimensions are met: a start of the program needs only some. */
     private static final Unit[][] TABLE = new Unit[Dimension.values().length][];

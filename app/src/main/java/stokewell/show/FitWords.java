@@ -2,6 +2,7 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.file.Units;
 import stokewell.fit.Figure;
 import stokewell.fit.Fit;
 import stokewell.fit.Knob;
@@ -138,7 +139,7 @@ final class FitWords {
     }
 
     private String watts(Figure f) {
-        double scale = as.us() ? 3.412142 : 1;
+        double scale = as.us() ? 3600 / Units.BTU : 1;
         return Numbers.of(scale * f.value(), 0) + " " + plusMinus + " " + Numbers.of(scale * f.half(), 0)
                 + (as.us() ? " Btu/h" : " W");
     }

@@ -1,17 +1,20 @@
 package stokewell.show;
 
+import static stokewell.file.Units.BTU;
+import static stokewell.file.Units.GALLON;
+import static stokewell.file.Units.INCH;
+import static stokewell.file.Units.POUND;
+import static stokewell.file.Units.PSI;
+
 import stokewell.file.UnitSystem;
 
 /**
  * SI values told in the user's units, with as many decimals as mean something. Factors as in the unit table of rig files.
  * A difference of temperatures never gets the offset of the scale.
  */
-final class Measure {
+public final class Measure {
 
-    private static final double POUND = 0.45359237;
-    private static final double BTU = 1055.05585262;
-    private static final double GALLON = 3.785411784e-3;
-    private static final double INCH_WATER = 0.0254 * 9806.65;
+    private static final double INCH_WATER = INCH * 9806.65;
     private static final double KWH = 3.6e6;
 
     private final boolean us;
@@ -25,7 +28,7 @@ final class Measure {
     }
 
     /** For a terminal: letters only. */
-    static Measure plain(UnitSystem units) {
+    public static Measure plain(UnitSystem units) {
         return new Measure(units, "", ' ');
     }
 
@@ -39,7 +42,7 @@ final class Measure {
     }
 
     /** The number of a temperature on the user's scale. */
-    double scale(double kelvin) {
+    public double scale(double kelvin) {
         return us ? (kelvin - 273.15) * 1.8 + 32 : kelvin - 273.15;
     }
 
@@ -48,7 +51,7 @@ final class Measure {
         return us ? (scale - 32) / 1.8 + 273.15 : scale + 273.15;
     }
 
-    String scaleUnit() {
+    public String scaleUnit() {
         return degree + (us ? "F" : "C");
     }
 
@@ -115,11 +118,11 @@ final class Measure {
         return us ? "kBtu/h" : "kW";
     }
 
-    double massNumber(double kg) {
+    public double massNumber(double kg) {
         return us ? kg / POUND : kg;
     }
 
-    String massUnit() {
+    public String massUnit() {
         return us ? "lb" : "kg";
     }
 
@@ -140,11 +143,11 @@ final class Measure {
         return us ? "lb/h" : "kg/h";
     }
 
-    double pressureNumber(double pascal) {
-        return us() ? pascal / 6894.757 : pascal / 1e5;
+    public double pressureNumber(double pascal) {
+        return us() ? pascal / PSI : pascal / 1e5;
     }
 
-    String pressureUnit() {
+    public String pressureUnit() {
         return us() ? "psi" : "bar";
     }
 

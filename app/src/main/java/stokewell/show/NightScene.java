@@ -182,11 +182,13 @@ public final class NightScene {
         json.writeArrayPropertyStart("loads");
         for (Event e : night.events()) {
             boolean laid = e instanceof Event.Loaded;
-            if (!laid && !(e instanceof Event.Skipped)) continue;
+            boolean warm = e instanceof Event.RoomWarm;
+            if (!laid && !warm && !(e instanceof Event.Skipped)) continue;
             json.writeStartObject();
             seconds("time", e.time());
             number("mass", e instanceof Event.Loaded l ? l.mass() : 0, 100);
             json.writeBooleanProperty("skipped", !laid);
+            if (!laid) json.writeStringProperty("because", warm ? "room" : "store");
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -119,15 +119,7 @@ final class SavedChart {
     }
 
     private Trail disc(double x, double y) {
-        double r = narrow ? 2.6 : 3.4;
-        double k = 0.5523 * r;
-        return new Trail()
-                .move(x + r, y)
-                .curve(x + r, y + k, x + k, y + r, x, y + r)
-                .curve(x - k, y + r, x - r, y + k, x - r, y)
-                .curve(x - r, y - k, x - k, y - r, x, y - r)
-                .curve(x + k, y - r, x + r, y - k, x + r, y)
-                .close();
+        return Symbols.circle(x, y, narrow ? 2.6 : 3.4);
     }
 
     private static double low(List<WoodRow> rows) {

@@ -1,14 +1,16 @@
 package stokewell.show;
 
+import static stokewell.file.Units.BTU;
+import static stokewell.file.Units.FOOT;
+import static stokewell.file.Units.INCH;
+import static stokewell.file.Units.POUND;
+
 /**
  * Sizes as they are read from a tape, a scale and a bucket: whole millimetres, or feet, inches and sixteenths. No line ends
  * between a number and its unit.
  */
 final class Sizes {
 
-    private static final double INCH = 0.0254;
-    private static final double FOOT = 0.3048;
-    private static final double POUND = 0.45359237;
     private static final double GALLON = 231 * INCH * INCH * INCH;
     private static final double PSI = POUND * 9.80665 / (INCH * INCH);
     private static final char BLANK = '\u00a0';
@@ -120,7 +122,7 @@ final class Sizes {
 
     String power(double watts) {
         return us
-                ? Numbers.of(watts * 3600 / 1055.05585262 / 1000, 1) + BLANK + "kBtu/h"
+                ? Numbers.of(watts * 3600 / BTU / 1000, 1) + BLANK + "kBtu/h"
                 : Numbers.of(watts / 1000, 1) + BLANK + "kW";
     }
 }

@@ -1,5 +1,12 @@
 package stokewell.show;
 
+import static stokewell.file.Units.BTU;
+import static stokewell.file.Units.FOOT;
+import static stokewell.file.Units.GALLON;
+import static stokewell.file.Units.INCH;
+import static stokewell.file.Units.POUND;
+import static stokewell.file.Units.PSI;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +32,9 @@ public final class Spoken {
     /** One unit into another: {@code to = from * factor + offset}. */
     private record Turn(String to, double factor, double offset) {}
 
+    /** kBtu in a kWh. */
+    private static final double KBTU = 3600 / BTU;
+
     private static final Map<String, Turn> TO_US = new LinkedHashMap<>();
     private static final Map<String, Turn> TO_SI = new LinkedHashMap<>();
 
@@ -34,37 +44,37 @@ public final class Spoken {
 
     static {
         TO_US.put("°C", new Turn("°F", 1.8, 32));
-        pair("kW/m²", "kBtu/h·ft²", 3.412142 / 10.76391);
-        pair("W/m·K", "Btu/h·ft·°F", 0.577789);
-        pair("kW/m", "kBtu/h·ft", 3.412142 * 0.3048);
-        pair("kWh", "kBtu", 3.412142);
-        pair("kW", "kBtu/h", 3.412142);
-        pair("bar/K", "psi/°F", 14.503774 / 1.8);
+        pair("kW/m²", "kBtu/h·ft²", KBTU * FOOT * FOOT);
+        pair("W/m·K", "Btu/h·ft·°F", KBTU / 1.8 * FOOT);
+        pair("kW/m", "kBtu/h·ft", KBTU * FOOT);
+        pair("kWh", "kBtu", KBTU);
+        pair("kW", "kBtu/h", KBTU);
+        pair("bar/K", "psi/°F", 1e5 / PSI / 1.8);
         pair("K", "°F", 1.8);
-        pair("bar", "psi", 14.503774);
-        pair("kPa", "psi", 0.14503774);
-        pair("MPa", "ksi", 0.14503774);
-        pair("Pa", "in wc", 1 / 249.089);
-        pair("L/min", "gpm", 0.26417205);
-        pair("L/h", "gal/h", 0.26417205);
-        pair("L", "gal", 0.26417205);
-        pair("kg/h", "lb/h", 2.2046226);
-        pair("kg", "lb", 2.2046226);
-        pair("t/m²", "lb/ft²", 204.816);
-        pair("kN", "lb of force", 224.80894);
-        pair("m³/h", "cfm", 0.58857778);
-        pair("m³", "ft³", 35.314667);
-        pair("m²", "ft²", 10.76391);
-        pair("cm²", "in²", 0.15500031);
-        pair("m/s", "ft/s", 3.2808399);
-        pair("mm", "in", 1 / 25.4);
-        pair("cm", "in", 1 / 2.54);
-        pair("m", "ft", 3.2808399);
+        pair("bar", "psi", 1e5 / PSI);
+        pair("kPa", "psi", 1e3 / PSI);
+        pair("MPa", "ksi", 1e3 / PSI);
+        pair("Pa", "in wc", 1 / (INCH * 9806.65));
+        pair("L/min", "gpm", 1e-3 / GALLON);
+        pair("L/h", "gal/h", 1e-3 / GALLON);
+        pair("L", "gal", 1e-3 / GALLON);
+        pair("kg/h", "lb/h", 1 / POUND);
+        pair("kg", "lb", 1 / POUND);
+        pair("t/m²", "lb/ft²", 1000 / POUND * FOOT * FOOT);
+        pair("kN", "lb of force", 1000 / (POUND * 9.80665));
+        pair("m³/h", "cfm", 1 / (60 * FOOT * FOOT * FOOT));
+        pair("m³", "ft³", 1 / (FOOT * FOOT * FOOT));
+        pair("m²", "ft²", 1 / (FOOT * FOOT));
+        pair("cm²", "in²", 1e-4 / (INCH * INCH));
+        pair("m/s", "ft/s", 1 / FOOT);
+        pair("mm", "in", 1e-3 / INCH);
+        pair("cm", "in", 1e-2 / INCH);
+        pair("m", "ft", 1 / FOOT);
         TO_SI.put("°F", new Turn("°C", 1 / 1.8, -32 / 1.8));
-        TO_SI.put("psi", new Turn("bar", 1 / 14.503774, 0));
-        TO_SI.put("psf", new Turn("kPa", 0.04788, 0));
-        TO_SI.put("US gallons", new Turn("L", 3.7854118, 0));
-        TO_SI.put("kBtu/h", new Turn("kW", 1 / 3.412142, 0));
+        TO_SI.put("psi", new Turn("bar", PSI / 1e5, 0));
+        TO_SI.put("psf", new Turn("kPa", POUND * 9.80665 / (FOOT * FOOT) / 1e3, 0));
+        TO_SI.put("US gallons", new Turn("L", 1e3 * GALLON, 0));
+        TO_SI.put("kBtu/h", new Turn("kW", 1 / KBTU, 0));
     }
 
     private static final String NUMBER = "[-−]?\\d+(?:\\.\\d+)?";

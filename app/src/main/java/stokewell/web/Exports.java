@@ -8,8 +8,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import stokewell.check.Finding;
-import stokewell.check.Level;
 import stokewell.file.UnitSystem;
 import stokewell.sheet.SheetFacts;
 import stokewell.show.NightPage;
@@ -92,15 +90,9 @@ final class Exports {
         return all;
     }
 
-    /** The table, under a line for each stop: a program that reads it must be told to leave out lines that begin with #. */
     private static String csv(Nights.Ran ran, UnitSystem units) throws IOException {
         StringWriter out = new StringWriter();
-        for (Finding f : Spoken.in(ran.check(), units).at(Level.STOP)) {
-            out.append("# STOP: ")
-                    .append((f.what() + " " + f.remedy()).replaceAll("\\s+", " "))
-                    .append("\r\n");
-        }
-        TraceCsv.write(ran.night(), units, out);
+        TraceCsv.write(ran.night(), ran.facts(), units, out);
         return out.toString();
     }
 }

@@ -132,7 +132,7 @@ final class LongWork {
                                 drill.fault().title());
                     });
             Check check = Check.of(ready.rig(), outcome.day(), outcome.drills());
-            nights.checks.keep(ready, check);
+            nights.checks.keep(ready, check, asked.weather());
             last = new Checked(ready, outcome, check, asked);
             return last;
         } catch (StepFailure | Ledger.LedgerFault e) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.function.UnaryOperator;
 import stokewell.check.Check;
 import stokewell.check.Finding;
 import stokewell.check.Looked;
@@ -199,15 +200,17 @@ final class Nights {
         Asking.NightAsked asked = night(ready);
         try {
             long begun = System.nanoTime();
-            Looked looked = Looked.run(
-                    ready.rig(),
-                    asked.weather(),
-                    asked.ask(),
-                    Given.NOTHING,
-                    night -> night.timed((System.nanoTime() - begun) * 1e-6));
+            UnaryOperator<Night> timed = night -> night.timed((System.nanoTime() - begun) * 1e-6);
+            Check whole = checks.of(ready, asked.weather());
+            if (whole != null) {
+                NightRun.Settled settled = NightRun.settled(ready.rig(), asked.weather(), asked.ask(), Hurry.NONE);
+                Night night = timed.apply(NightRun.run(asked.weather(), asked.ask(), Given.NOTHING, settled));
+                standings.keep("", ready, settled.standing());
+                return new Ran(ready, asked, night, whole, false);
+            }
+            Looked looked = Looked.run(ready.rig(), asked.weather(), asked.ask(), Given.NOTHING, timed);
             standings.keep("", ready, looked.standing());
-            Check whole = checks.of(ready);
-            return new Ran(ready, asked, looked.night(), whole != null ? whole : looked.check(), false);
+            return new Ran(ready, asked, looked.night(), looked.check(), false);
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }
@@ -232,7 +235,7 @@ final class Nights {
             String start = NightRun.startWords(asked.weather());
             Night night = NightRun.record(settled.simulation(), asked.weather(), ask, start);
             night = night.timed((System.nanoTime() - begun) * 1e-6);
-            Check whole = checks.of(ready);
+            Check whole = checks.of(ready, asked.weather());
             Check check = whole != null || wanted.crowded() ? whole : Check.of(ready.rig(), night, List.of());
             return new Ran(ready, asked, night, check, true);
         } catch (CancellationException e) {

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -21,6 +23,7 @@ final class Pins {
 
     private static final int MOST = 24;
     private static final long LARGEST = 8 << 20;
+    private static final int LONGEST_NAME = 200;
 
     private final Path hidden;
 
@@ -50,10 +53,16 @@ final class Pins {
     }
 
     synchronized List<Pin> all() {
+        return read().orElse(List.of());
+    }
+
+    /** Nothing where the file cannot be understood: someone has written into it by hand. */
+    private Optional<List<Pin>> read() {
         Path file = file();
         List<Pin> pins = new ArrayList<>();
         try {
-            if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) return pins;
+            if (!Files.isRegularFile(file)) return Optional.of(pins);
+            if (Files.size(file) > LARGEST) return Optional.empty();
             for (JsonNode one : Body.JSON.readTree(Files.readAllBytes(file)).path("pins")) {
                 pins.add(new Pin(
                         one.path("id").asString(""),
@@ -61,12 +70,11 @@ final class Pins {
                         one.path("rig").asString(""),
                         one.path("text").asString("")));
             }
-            return pins;
+            return Optional.of(pins);
         } catch (IOException e) {
             throw Refusal.disk(e);
         } catch (JacksonException e) {
-            // someone has written into it by hand: what cannot be read is no pin
-            return new ArrayList<>();
+            return Optional.empty();
         }
     }
 
@@ -77,6 +85,7 @@ final class Pins {
     /** Pins one more. @throws Refusal where there are as many as can be looked at */
     synchronized Pin add(String name, String rig, String text) {
         if (text.length() > RigFolder.LARGEST) throw Refusal.request("The text is too large.", "Make it smaller.");
+        if (name.length() > LONGEST_NAME) throw Refusal.request("The name is too long.", "Make it shorter.");
         return change(pins -> {
             if (pins.size() >= MOST) {
                 throw Refusal.request("There are " + MOST + " pinned already.", "Drop some of them first.");
@@ -92,6 +101,19 @@ final class Pins {
         change(pins -> pins.removeIf(pin -> pin.id().equals(id)));
     }
 
+    /** Keeps a file that cannot be understood under another name, and begins with no pins. */
+    private List<Pin> putAside() {
+        try {
+            Files.move(
+                    file(),
+                    Files.createTempFile(hidden, "pins-put-aside-", ".json"),
+                    StandardCopyOption.REPLACE_EXISTING);
+            return new ArrayList<>();
+        } catch (IOException e) {
+            throw Refusal.disk(e);
+        }
+    }
+
     private interface Change<T> {
         T of(List<Pin> pins);
     }
@@ -102,10 +124,13 @@ final class Pins {
             try (FileChannel gate =
                     FileChannel.open(hidden.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
                 gate.lock();
-                List<Pin> pins = all();
+                List<Pin> pins = read().orElseGet(this::putAside);
                 T done = change.of(pins);
                 List<Map<String, Object>> told = pins.stream().map(Pin::told).toList();
-                DiskFile.write(file(), Body.JSON.writeValueAsBytes(Map.of("pins", told)));
+                byte[] whole = Body.JSON.writeValueAsBytes(Map.of("pins", told));
+                if (whole.length > LARGEST)
+                    throw Refusal.request("The pins grow too large.", "Drop some of them first.");
+                DiskFile.write(file(), whole);
                 return done;
             }
         } catch (IOException e) {

@@ -52,8 +52,8 @@ final class ShopShelf {
             for (Sensor s : sensors) all.add(told(shop, s, until, units));
             Map<String, Object> told = new LinkedHashMap<>();
             told.put("zone", shop.zone().map(Object::toString).orElse(null));
-            told.put("from", sensors.isEmpty() ? null : moment(until - WEEK));
-            told.put("until", sensors.isEmpty() ? null : moment(until));
+            told.put("from", until == Long.MIN_VALUE ? null : moment(until - WEEK));
+            told.put("until", until == Long.MIN_VALUE ? null : moment(until));
             told.put("sensors", all);
             return told;
         } catch (ShopFault fault) {

@@ -114,11 +114,16 @@ class SafetyJobsTest {
         assertThat(told)
                 .contains("One night's cooling without heat")
                 .contains("litres in the store: 7:30 lies between");
-        assertThat(told).contains("no valve between it and the fire").contains("a power cut boils nothing");
+        assertThat(told).contains("no valve between it and the fire").contains("in a power cut nothing boils");
         // the check is asked about vapours before anything is sized, and the file is one that every verb reads
         assertThat(told).contains("0 to stop for").contains("flammable vapours and garages first");
         assertThat(Files.readString(file)).contains("walls: 25 mm softwood, 50 mm mineral wool");
         assertThat(Shell.say(known).status()).as("nothing is written over").isEqualTo(2);
+        Path broken = folder.resolve("broken.yaml");
+        Shell.Said refused = Shell.say("begin", broken.toString(), "walls=25 mm $1 softwood");
+        assertThat(refused.status()).isEqualTo(2);
+        assertThat(refused.err()).contains("$1 softwood");
+        assertThat(broken).as("nothing that cannot be read is written").doesNotExist();
     }
 
     private static final Pattern SI =

@@ -160,6 +160,10 @@ class ReadingsTableTest extends ReadingsTables {
         long start = Instant.parse("2024-01-31T16:00:00Z").getEpochSecond();
         assertThat(file.series().get(0).times()).containsExactly(start, start + 300, start + 90000);
         assertThat(celsius(file.series().get(0))).containsExactly(18.5, 18.4, 18.0);
+        ReadingsFile least = read(ask, "room [C];min;t_s", "18,5;17,0;0", "18,4;16,9;60");
+        assertThat(least.series().get(0).times()).containsExactly(start, start + 60);
+        ReadingsFile quoted = read(ask, "t_s;\"bench; left [C]\"", "0;18,5", "60;18,4");
+        assertThat(quoted.series().get(0).name()).contains("bench; left");
         ReadingsFile minutes = read(ask, "No;elapsed [min];room [C]", "1;0;18,5", "2;2,5;18,4");
         assertThat(minutes.series().get(0).times()).containsExactly(start, start + 150);
         refused(() -> read(ask, "n,room [C]", "0,18.5", "300,18.4"), 0, "no column that counts", "t_s");

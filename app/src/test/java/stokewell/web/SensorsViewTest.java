@@ -52,6 +52,22 @@ final class SensorsViewTest {
     }
 
     @Test
+    void sensorsThatHaveSaidNothingYetAreListed() {
+        SensorUnit celsius = SensorUnit.named("C").orElseThrow();
+        try (Shop shop = Shop.open(folder.resolve("shop.stokewell"))) {
+            shop.take(List.of(new Batch("bench", celsius, new Readings(new long[0], new double[0]))), false);
+            assertThat(shop.sensors()).hasSize(1);
+        }
+        try (Caller caller = new Caller(folder)) {
+            Caller.Answer told = caller.get("/api/shop");
+            assertThat(told.status()).isEqualTo(200);
+            assertThat(told.json().path("until").isNull()).isTrue();
+            assertThat(told.json().path("sensors").path(0).path("count").asInt())
+                    .isZero();
+        }
+    }
+
+    @Test
     void withoutAShopThereIsNothingToAsk() {
         try (Caller caller = new Caller(folder)) {
             assertThat(caller.get("/api/shop").status()).isEqualTo(404);

@@ -101,7 +101,7 @@ final class StopEverywhereTest {
                     .contains("STOP");
             assertThat(new String(page.export("csv", ask), StandardCharsets.UTF_8))
                     .as("csv")
-                    .startsWith("# STOP: ");
+                    .startsWith("# STOP, do not light a fire");
             assertThat(Body.JSON.readTree(page.export("json", ask)).path("stop").asBoolean())
                     .isTrue();
             assertThat(page.export("png", ask)).as("a picture").startsWith(0x89, 'P', 'N', 'G');

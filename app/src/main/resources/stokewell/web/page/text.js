@@ -101,7 +101,7 @@ export const t = {
   chartLabel: view => `Curves of the night: room ${degrees(view.numbers.morningRoom)} at ${clockAt(view, view.numbers.morningTime)}, lowest ${degrees(view.numbers.lowestRoom)} at ${clockAt(view, view.numbers.lowestTime)}, limit ${degrees(view.numbers.limit, 0)}. The same is in the table by the hour below.`,
   curve: {
     room: "room", outdoors: "outdoors", storeTop: "store top", storeBase: "store base", limit: "limit", margin: ["margin to", "boiling"], boils: "boils", fire: "fire gives", intoWater: "into water", given: "store to room",
-    hour: "hour", stove: "stove", loads: n => some(n, "load", "loads"), load: (clock, l) => l.skipped ? `${clock}: a load left out, the store was hot` : `${clock}: ${mass(l.mass, 1)} of wood`,
+    hour: "hour", stove: "stove", loads: n => some(n, "load", "loads"), load: (clock, l) => l.skipped ? `${clock}: a load left out, ${l.because === "room" ? "the room was warm" : "the store was hot"}` : `${clock}: ${mass(l.mass, 1)} of wood`,
   },
   layers: { title: "The store's layers through the night", top: "top", base: "base", label: view => `The store's layers: at the end ${degrees(view.series.of["store 1"].at(-1), 0)} at the top` },
   asTable: "The night as a table, by the hour",
