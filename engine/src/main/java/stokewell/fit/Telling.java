@@ -9,6 +9,7 @@ import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.RealMatrix;
 
 /** What the readings tell of single numbers, and what other readings would. */
@@ -153,12 +154,7 @@ final class Telling {
         List<Advice> all = new ArrayList<>();
         List<RealMatrix> with = new ArrayList<>();
         for (int c = 0; c < model.extra().size(); c++) with.add(inverse(information.add(extra(c))));
-        RealMatrix before = new Array2DRowRealMatrix(information.getRowDimension(), information.getRowDimension());
-        for (int i = 0; i < information.getRowDimension(); i++) {
-            double spread = estimate.unknowns().get(i).spread();
-            before.setEntry(i, i, 1 / (spread * spread));
-        }
-        RealMatrix twice = inverse(information.scalarMultiply(2).subtract(before));
+        RealMatrix twice = twice(information);
         for (Knob knob : knobs) {
             int j = model.knobs().indexOf(knob);
             if (j < 0) continue;
@@ -173,6 +169,26 @@ final class Telling {
             own.stream().filter(a -> a.after() < WORTH * a.before()).limit(2).forEach(all::add);
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * The covariance with as much from the readings again. Errors that were widened for channels that err together may stand
+     * wider than what was known before: there the readings count for nothing, never for less.
+     */
+    private RealMatrix twice(RealMatrix information) {
+        int n = information.getRowDimension();
+        RealMatrix spread = new Array2DRowRealMatrix(n, n);
+        for (int i = 0; i < n; i++)
+            spread.setEntry(i, i, estimate.unknowns().get(i).spread());
+        EigenDecompositionSymmetric parts =
+                new EigenDecompositionSymmetric(spread.multiply(information).multiply(spread));
+        RealMatrix left = new Array2DRowRealMatrix(n, n);
+        for (int i = 0; i < n; i++) {
+            double all = parts.getEigenvalues()[i];
+            left.setEntry(i, i, 1 / (all + Math.max(0, all - 1)));
+        }
+        RealMatrix along = spread.multiply(parts.getV());
+        return along.multiply(left).multiplyTransposed(along);
     }
 
     private static boolean isPipe(Spot spot) {
