@@ -176,8 +176,9 @@ final class RoomWiring {
         wiring.conduct(previous, account, outdoors, out * gOut / sum);
         wiring.conduct(previous, account, sky, out * gSky / sum);
         double absorbed = covering.absorptance() * area / sunSignals.size() * out / sum;
-        int sunAccount = wiring.account("sun");
-        for (int signal : sunSignals) wiring.drive(previous, sunAccount, signal, absorbed);
+        // what shines on the outside only makes it lose less: it stands on its own account, not among what heats the
+        // shop
+        for (int signal : sunSignals) wiring.drive(previous, account, signal, absorbed);
     }
 
     /** A massless inside surface between air, contents and the first mass. */
