@@ -43,9 +43,9 @@ final class DrillVerb implements Callable<Integer> {
             paramLabel = "NAME|all",
             defaultValue = "all",
             description =
-                    "power-out, pump-dead, air-lock, valve-shut, fan-dead, sensor-out, stuck-on, stuck-off, store-full, over-fire, "
+                    "power-out, pump-dead, air-lock, valve-shut, check-stuck, fan-dead, sensor-out, stuck-on, stuck-off, store-full, over-fire, "
                             + "double-load, low-water, dry-refilled, frozen-run, leak, vent-narrow, vent-blocked, relief-fails, fouled, "
-                            + "reverse-flow, chimney-fire, backdraft. Default: all.")
+                            + "reverse-flow, chimney-fire, cap-blocked, backdraft. Default: all.")
     String fault;
 
     @Option(

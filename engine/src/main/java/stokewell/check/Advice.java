@@ -9,6 +9,11 @@ final class Advice {
 
     static String of(Rig rig, Fault fault, boolean boils) {
         return switch (fault) {
+            case CHECK_STUCK ->
+                (boils
+                                ? "Shut the air, leave the door shut, put no wood on, pour no water on the fire. "
+                                : "Shut the air and put no wood on. ")
+                        + "Once a year try it at a small fire with the power off: the return pipe must grow warm.";
             case POWER_OUT, PUMP_DEAD, SENSOR_OUT, STUCK_OFF ->
                 boils
                         ? "Shut the air, leave the door shut, put no wood on, pour no water on the fire; do not start the pump "
@@ -47,6 +52,9 @@ final class Advice {
             case CHIMNEY_FIRE ->
                 "Shut the air inlets and the door, get everybody out, call the fire service from outside; no water into stove or "
                         + "flue; no fire before it has been inspected.";
+            case CAP_BLOCKED ->
+                "Look up the flue before the first fire of autumn and in hard frost; light paper first and see that it draws. "
+                        + "A carbon monoxide alarm must be there.";
             case BACKDRAFT ->
                 "Warm the flue first with paper, open a window, run no fan that blows outdoors; a carbon monoxide alarm must be "
                         + "there.";

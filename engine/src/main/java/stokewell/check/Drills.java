@@ -166,11 +166,15 @@ public final class Drills {
         boolean ofTheFire = fault == Fault.OVER_FIRE
                 || fault == Fault.DOUBLE_LOAD
                 || fault == Fault.BACKDRAFT
-                || fault == Fault.CHIMNEY_FIRE;
+                || fault == Fault.CHIMNEY_FIRE
+                || fault == Fault.CAP_BLOCKED;
         if (!stage.wet() && !ofTheFire) return Drill.impossible(fault, "This rig has no water.");
         if ((fault == Fault.VENT_BLOCKED || fault == Fault.VENT_NARROW)
                 && stage.rig.safety().closed()) {
             return Drill.impossible(fault, "This rig is closed and has no vent.");
+        }
+        if (fault == Fault.CHECK_STUCK && Double.isNaN(stage.rig.loop().checkValve())) {
+            return Drill.impossible(fault, "This loop has no check valve.");
         }
         boolean ofThePump = fault == Fault.PUMP_DEAD
                 || fault == Fault.SENSOR_OUT
@@ -183,6 +187,7 @@ public final class Drills {
             case POWER_OUT -> flow.powerOut();
             case PUMP_DEAD -> flow.pumpDead();
             case AIR_LOCK, VALVE_SHUT -> flow.stopped(fault);
+            case CHECK_STUCK -> flow.checkStuck();
             case FAN_DEAD -> flow.fanDead();
             case SENSOR_OUT -> flow.sensorOut();
             case STUCK_ON -> flow.stuckOn();
@@ -200,6 +205,7 @@ public final class Drills {
             case FOULED -> quiet.fouled();
             case REVERSE_FLOW -> quiet.reverseFlow();
             case CHIMNEY_FIRE -> fire.chimneyFire();
+            case CAP_BLOCKED -> fire.capBlocked();
             case BACKDRAFT -> fire.backdraft();
         };
     }

@@ -6,6 +6,7 @@ public enum Fault {
     PUMP_DEAD("pump dead", "the pump stops, lights stay on, and the loading goes on"),
     AIR_LOCK("air lock", "air stands in the loop: nothing moves, pump or no pump"),
     VALVE_SHUT("valve shut", "a valve in the loop is shut"),
+    CHECK_STUCK("check valve stuck shut", "rust holds the check valve shut, and the power goes out"),
     FAN_DEAD("fan dead", "the store's heat no longer leaves by its fan"),
     SENSOR_OUT("sensor out of its well", "the pump's sensor reads the room's air"),
     STUCK_ON("thermostat stuck on", "the pump never stops"),
@@ -23,6 +24,7 @@ public enum Fault {
     FOULED("coil fouled", "3 mm (1/8 in) of soot on it, 2 mm (1/16 in) of lime in it"),
     REVERSE_FLOW("reverse flow", "nothing stops the loop from running backwards through the night"),
     CHIMNEY_FIRE("chimney fire", "the tar in the chimney burns for a quarter of an hour"),
+    CAP_BLOCKED("chimney cap iced", "ice or a nest leaves a quarter of the chimney's cap"),
     BACKDRAFT("backdraft", "a mild, still day, a cold chimney, and coals");
 
     private final String title;

@@ -1,11 +1,13 @@
 package stokewell.check;
 
+import static stokewell.check.Findings.say;
 import static stokewell.check.Stage.HOUR;
 
 import java.time.LocalDate;
 import java.util.List;
 import stokewell.network.Compiler;
 import stokewell.network.Plant;
+import stokewell.rig.Flue;
 import stokewell.rig.Rig;
 import stokewell.run.Simulation;
 import stokewell.weather.DayRange;
@@ -17,6 +19,8 @@ final class FireFaults {
 
     private static final double WARM = 293.15;
     private static final double COALS = 0.3;
+    /** What ice or a nest leaves of the cap. */
+    private static final double LEFT = 0.25;
 
     private final Stage stage;
     private final Rig rig;
@@ -79,6 +83,30 @@ final class FireFaults {
             }
             return told(Fault.CHIMNEY_FIRE, follow.out(false), List.of());
         });
+    }
+
+    /** What a cap of which a quarter is left costs: fire behind a shut door, and what the chimney takes at an open one. */
+    Drill capBlocked() {
+        Flue clear = rig.flue();
+        double added = 1 / (LEFT * LEFT) - 1;
+        Flue iced = new Flue(
+                clear.diameter(),
+                clear.connector(),
+                clear.height(),
+                clear.outdoors(),
+                clear.insulation(),
+                clear.mass(),
+                Math.min(60, clear.lossFactors() + added));
+        Watch with = Follow.of(stage, stage.fork(rig.flued(iced)), 8 * HOUR).out(false);
+        double friction = 0.04 * (clear.height() + clear.connector()) / clear.diameter();
+        double takes = Math.sqrt((clear.lossFactors() + friction) / (iced.lossFactors() + friction));
+        String what = say(
+                "At an opened door the chimney takes %.0f %% of the smoke that it takes when clear; the rest rolls into the room. Behind "
+                        + "the shut door the stove comes to %s, and a slow fire makes tar and carbon monoxide.",
+                100 * takes, Telling.degrees(with.stove));
+        return new Telling(rig, Fault.CAP_BLOCKED, with, stage.start(), List.of())
+                .saying(what)
+                .drill();
     }
 
     Drill backdraft() {

@@ -96,6 +96,17 @@ final class FireRules {
                     "Warm the flue with paper before lighting, and let coals burn out with the air open on such a day.",
                     basis);
         }
+        Drill iced = s.drill(Fault.CAP_BLOCKED);
+        if (iced != null && s.frostyWinter()) {
+            f.add(
+                    iced.level(),
+                    "chimney.cap",
+                    "Ice or a nest can shut the chimney's cap.",
+                    iced.sentence(),
+                    "Look up it from below or from afar before the first fire of autumn and in hard frost. A cap that runs over its whole "
+                            + "width with a wide mesh ices last.",
+                    "a drill; caps of outdoor chimneys in frost: practice");
+        }
         if (s.rig().flue().height() > TALL) {
             f.mind(
                     "chimney.tall",

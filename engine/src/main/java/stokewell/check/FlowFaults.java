@@ -113,6 +113,15 @@ final class FlowFaults {
         return told(fault, still.watch(), still.hands());
     }
 
+    /** A check valve that nobody has tried: in a power cut the way by gravity is shut too. */
+    Drill checkStuck() {
+        Simulation sim = stage.fork(stage.unfed());
+        Watch with = follow(cutOff(resisted(sim), true), LONG).out(true);
+        List<Drill.Guard> guards = new ArrayList<>();
+        Guards.hands(stage, guards, with, s -> cutOff(resisted(s), true));
+        return told(Fault.CHECK_STUCK, with, guards);
+    }
+
     Drill fanDead() {
         if (rig.emitters().isEmpty()) return Drill.impossible(Fault.FAN_DEAD, "This rig has no fan.");
         return stage.play(sim -> {

@@ -59,6 +59,11 @@ final class Severity {
                 Surroundings a = safety.surroundings();
                 return a != null && Boolean.FALSE.equals(a.levelWatched()) ? Level.MEND : Level.MIND;
             }
+            // it may ice in any frost: whoever has no alarm is not told
+            case CAP_BLOCKED -> {
+                Surroundings a = safety.surroundings();
+                return a != null && Boolean.FALSE.equals(a.monoxideAlarm()) ? Level.MEND : Level.MIND;
+            }
             // a chimney fire that leaves the water alone still lights houses
             case FOULED, CHIMNEY_FIRE -> {
                 return boils ? boiling(w) : Level.MIND;
@@ -114,6 +119,7 @@ final class Severity {
             case PUMP_DEAD -> new String[] {"boil.pump"};
             case AIR_LOCK -> new String[] {"loop.air"};
             case VALVE_SHUT -> new String[] {"vent.valve", "loop.air"};
+            case CHECK_STUCK -> new String[] {"loop.check", "boil.outage"};
             case FAN_DEAD -> new String[] {"store.fan"};
             case SENSOR_OUT -> new String[] {"control.sensor"};
             case STUCK_ON -> new String[] {"control.on"};
@@ -131,6 +137,7 @@ final class Severity {
             case FOULED -> new String[] {"boil.furred"};
             case REVERSE_FLOW -> new String[] {"loop.reverse"};
             case CHIMNEY_FIRE -> new String[] {"chimney.fire"};
+            case CAP_BLOCKED -> new String[] {"chimney.cap", "air.monoxide"};
             case BACKDRAFT -> new String[] {"chimney.mild", "air.monoxide"};
         };
     }

@@ -137,7 +137,10 @@ final class Stage {
 
     private static Simulation stand(Simulation sim, Moment moment) {
         sim.watch(null);
-        for (Circuit c : sim.plant().circuits()) c.resist(1);
+        for (Circuit c : sim.plant().circuits()) {
+            c.resist(1);
+            c.lifts(true);
+        }
         press(sim.plant(), 0);
         sim.take(moment, moment.time());
         return sim;
@@ -177,10 +180,10 @@ final class Stage {
         }
     }
 
-    /** Stops the pump. Steam that lifts water through a check valve is nothing to count on: with one, the loop stands. */
+    /** Stops the pump. Steam that lifts water through a check valve is nothing to count on: with one, only warmth opens it. */
     static Simulation stopPump(Simulation sim) {
         if (!Double.isNaN(sim.plant().rig().loop().checkValve()))
-            sim.plant().loop().resist(STOPPED);
+            sim.plant().loop().lifts(false);
         sim.force("pump", false);
         return sim;
     }

@@ -106,6 +106,7 @@ public final class Circuit implements Part {
     private boolean pumping;
     private double resistanceFactor = 1;
     private double raised;
+    private boolean lifts = true;
 
     private final int[] up;
     private final int[] down;
@@ -187,6 +188,11 @@ public final class Circuit implements Part {
         resistanceFactor = factor;
     }
 
+    /** Whether bubbles lift its water; without, only its warmth and its pump move it. */
+    public void lifts(boolean counted) {
+        lifts = counted;
+    }
+
     /** Raises where its bubbles are made, K: steam that the vent does not pass presses on the water. */
     public void raise(double kelvin) {
         raised = kelvin;
@@ -264,7 +270,7 @@ public final class Circuit implements Part {
         double sum = 0;
         for (int i = 0; i < riseNode.length; i++) sum -= rise[i] * (hydraulics.density.at(x[riseNode[i]]) - 1000);
         sum *= G;
-        if (bubbles != null) sum += lift(x[bubbles.pickup], x[bubbles.above]);
+        if (bubbles != null && lifts) sum += lift(x[bubbles.pickup], x[bubbles.above]);
         if (pumping) sum += hydraulics.pump.head(m, hydraulics.speed);
         double rest = hydraulics.rest.at(place(Math.abs(m)));
         sum -= resistanceFactor
@@ -345,7 +351,7 @@ public final class Circuit implements Part {
         }
         v[viscositySlot] -=
                 scale * resistanceFactor * hydraulics.laminar * hydraulics.viscosity.slope(x[viscosityNode]) * m;
-        if (bubbles != null) {
+        if (bubbles != null && lifts) {
             v[bubbleSlot] += scale * liftSlope(x[bubbles.pickup], x[bubbles.above]);
             v[aboveSlot] += scale * liftSlopeAbove(x[bubbles.pickup], x[bubbles.above]);
         }

@@ -170,6 +170,13 @@ public record Rig(
                 safety);
     }
 
+    /** The same rig under another flue. */
+    public Rig flued(Flue other) {
+        return new Rig(
+                name, story, place, weather, room, stove, other, fuel, habit, pickups, loop, store, emitters, switches,
+                safety);
+    }
+
     /** The same rig with other switches. */
     public Rig switched(List<Switch> other) {
         return new Rig(

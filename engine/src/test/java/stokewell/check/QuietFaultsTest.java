@@ -180,6 +180,33 @@ class QuietFaultsTest {
     }
 
     @Test
+    void aCheckValveThatRustHoldsShutTakesTheWayByGravity() {
+        Rig free = Sound.thermosiphon();
+        assertThat(Sound.outcome(free).of(Fault.CHECK_STUCK).possible()).isFalse();
+        Rig flap = Sound.loop(free, "checkValve", 20.0);
+        Drill stuck = one(flap, Fault.CHECK_STUCK);
+        Drill outage = one(flap, Fault.POWER_OUT);
+        assertThat(outage.firstBoil()).isEqualTo(NEVER);
+        assertThat(stuck.firstBoil()).isLessThan(3600);
+        assertThat(stuck.level().asBadAs(Level.MEND)).isTrue();
+        assertThat(stuck.sentence()).contains("try it at a small fire");
+    }
+
+    @Test
+    void anIcedCapSlowsTheFireAndLetsSmokeOutOfAnOpenDoor() {
+        Drill iced = Sound.outcome(Sound.pumped()).of(Fault.CAP_BLOCKED);
+        // loss factor 6 and friction 0.04 L/D = 0.04 x 6.5 / 0.15 = 1.73; a quarter of the cap adds 1/0.25^2 - 1 = 15:
+        // sqrt(7.73 / 22.73) = 58 %
+        assertThat(iced.sentence()).contains("takes 58 %");
+        Drill clear = Sound.outcome(Sound.pumped()).of(Fault.AIR_LOCK);
+        assertThat(iced.stove()).isLessThan(clear.stove() + 1);
+        assertThat(iced.level()).isEqualTo(Level.MIND);
+        Rig silent = Sound.around(Sound.pumped(), "monoxideAlarm", false);
+        assertThat(one(silent, Fault.CAP_BLOCKED).level()).isEqualTo(Level.MEND);
+        assertThat(Sound.rerun(silent).of("chimney.cap").level()).isEqualTo(Level.MEND);
+    }
+
+    @Test
     void theHeaderAndItsOverflow() {
         Rig rig = Sound.pumped();
         assertThat(Sound.answered(rig).of("expansion.header").level()).isEqualTo(Level.FINE);
