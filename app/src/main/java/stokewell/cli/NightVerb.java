@@ -1,10 +1,7 @@
 package stokewell.cli;
 
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -15,7 +12,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import stokewell.check.Looked;
 import stokewell.file.RigFile;
-import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
 import stokewell.run.Beside;
@@ -37,10 +33,6 @@ import stokewell.show.TraceCsv;
         sortOptions = false)
 final class NightVerb implements Callable<Integer> {
 
-    private static final int WIDTH = 80;
-    private static final int WIDEST = 120;
-    private static final int HEIGHT = 16;
-
     /** What can be taken away to see what it does. */
     enum Part {
         STORE,
@@ -48,11 +40,16 @@ final class NightVerb implements Callable<Integer> {
         FAN
     }
 
+    private static final int HEIGHT = 16;
+
     @Spec
     CommandSpec spec;
 
     @Mixin
     RigChoice choice;
+
+    @Mixin
+    AnswerChoice answer;
 
     @Option(
             names = "--weather",
@@ -75,20 +72,6 @@ final class NightVerb implements Callable<Integer> {
     String until;
 
     @Option(
-            names = "--hour",
-            paramLabel = "CLOCK",
-            defaultValue = "7:30",
-            description = "The hour of the morning that counts. Default: ${DEFAULT-VALUE}.")
-    String hour;
-
-    @Option(
-            names = "--limit",
-            paramLabel = "TEMPERATURE",
-            defaultValue = "10 C",
-            description = "The room temperature that hours are counted against. Default: ${DEFAULT-VALUE}.")
-    String limit;
-
-    @Option(
             names = "--start",
             paramLabel = "START",
             description = "What stands at the beginning, as you measured it: \"room=8 C, store=20 C\" or a file. "
@@ -105,26 +88,8 @@ final class NightVerb implements Callable<Integer> {
     @Option(names = "--against", description = "Run the rig as its file tells it too, and show what the change does.")
     boolean against;
 
-    @Option(names = "--units", paramLabel = "si|us", defaultValue = "si", description = "Default: ${DEFAULT-VALUE}.")
-    UnitSystem units;
-
     @Option(names = "--defaults", description = "List the defaults that the rig file leans on, too.")
     boolean defaults;
-
-    @Option(names = "--no-plot", description = "Leave the picture out.")
-    boolean noPlot;
-
-    @Option(names = "--json", description = "Write JSON and nothing else.")
-    boolean json;
-
-    @Option(names = "--html", paramLabel = "FILE", description = "Write a page to look at and to print, too.")
-    Path html;
-
-    @Option(names = "--png", paramLabel = "FILE", description = "Write the picture, too.")
-    Path png;
-
-    @Option(names = "--csv", paramLabel = "FILE", description = "Write every sample of the run, too.")
-    Path csv;
 
     @Override
     public Integer call() throws Exception {
@@ -132,9 +97,7 @@ final class NightVerb implements Callable<Integer> {
             throw Complaint.usage(
                     "--against compares with the file, and nothing is changed.", "Add --set or --without.");
         }
-        OutFile.check("--html", html);
-        OutFile.check("--png", png);
-        OutFile.check("--csv", csv);
+        answer.check();
         Given given = start == null ? Given.NOTHING : StartChoice.read(start);
         RigFile<Rig> read = choice.read();
         Planned now = planned(lessened(read.rig()));
@@ -142,7 +105,7 @@ final class NightVerb implements Callable<Integer> {
         now.outdoors.remark(spec.commandLine().getErr());
         Beside<Looked> other = own == null ? null : Beside.begin(() -> own.run(given));
         Looked looked = now.run(given);
-        CardFacts facts = CardFacts.of(now.stacked(), units).in(now.outdoors.told());
+        CardFacts facts = CardFacts.of(now.stacked(), answer.units).in(now.outdoors.told());
         CardFacts before = null;
         if (other != null) {
             Looked filed = other.done();
@@ -170,37 +133,32 @@ final class NightVerb implements Callable<Integer> {
     }
 
     private Planned planned(Rig rig) {
-        WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
-        return new Planned(rig, outdoors, Hours.night(outdoors, from, until, hour, limit));
+        WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, answer.units);
+        return new Planned(rig, outdoors, Hours.night(outdoors, from, until, answer.hour, answer.limit));
     }
 
     private void tell(Night night, CardFacts facts, CardFacts before, RigFile<Rig> read) throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
+        if (answer.json) {
             if (facts.before() != null) out.print("{\"asFiled\":");
             if (facts.before() != null) NightJson.write(facts.before(), before, out);
             if (facts.before() != null) out.print(",\"now\":");
             NightJson.write(night, facts, out);
             out.println(facts.before() != null ? "}" : "");
         } else {
-            out.print(NightCard.text(night, facts, units));
-            if (!noPlot) {
-                int columns = Integer.getInteger("stokewell.columns", WIDTH);
+            out.print(NightCard.text(night, facts, answer.units));
+            if (!answer.noPlot) {
                 out.println();
-                out.print(TerminalPlot.night(night, units, Math.max(WIDTH, Math.min(WIDEST, columns)), HEIGHT));
+                out.print(TerminalPlot.night(night, answer.units, answer.columns(), HEIGHT));
             }
             if (defaults) {
                 out.println();
                 DefaultsVerb.print(read.defaultsUsed(), out);
             }
         }
-        if (html != null) OutFile.write(html, NightPage.html(night, facts, units));
-        OutFile.write(png, to -> NightPicture.png(night, facts, units, to));
-        OutFile.write(csv, to -> {
-            OutputStreamWriter text = new OutputStreamWriter(to, StandardCharsets.UTF_8);
-            TraceCsv.write(night, facts, units, text);
-            text.flush();
-        });
+        if (answer.html != null) OutFile.write(answer.html, NightPage.html(night, facts, answer.units));
+        OutFile.write(answer.png, to -> NightPicture.png(night, facts, answer.units, to));
+        answer.writeTable(to -> TraceCsv.write(night, facts, answer.units, to));
     }
 
     private Rig lessened(Rig rig) {

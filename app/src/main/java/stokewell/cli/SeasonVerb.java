@@ -1,10 +1,7 @@
 package stokewell.cli;
 
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine.Command;
@@ -13,7 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import stokewell.check.Check;
-import stokewell.file.UnitSystem;
 import stokewell.matter.Wood;
 import stokewell.rig.Rig;
 import stokewell.run.Beside;
@@ -35,8 +31,6 @@ import stokewell.show.TraceCsv;
 final class SeasonVerb implements Callable<Integer> {
 
     private static final int BAR = 40;
-    private static final int WIDTH = 80;
-    private static final int WIDEST = 120;
     private static final int HEIGHT = 16;
 
     @Spec
@@ -44,6 +38,9 @@ final class SeasonVerb implements Callable<Integer> {
 
     @Mixin
     RigChoice choice;
+
+    @Mixin
+    AnswerChoice answer;
 
     @Option(names = "--weather", paramLabel = "FILE", description = "An hourly file. Default: what the rig file names.")
     String weather;
@@ -60,46 +57,12 @@ final class SeasonVerb implements Callable<Integer> {
             description = "Default: 30 Apr, or where the file ends if it holds no whole winter.")
     String until;
 
-    @Option(
-            names = "--hour",
-            paramLabel = "CLOCK",
-            defaultValue = "7:30",
-            description = "The hour of the morning that counts. Default: ${DEFAULT-VALUE}.")
-    String hour;
-
-    @Option(
-            names = "--limit",
-            paramLabel = "TEMPERATURE",
-            defaultValue = "10 C",
-            description = "The room temperature that hours are counted against. Default: ${DEFAULT-VALUE}.")
-    String limit;
-
-    @Option(names = "--units", paramLabel = "si|us", defaultValue = "si", description = "Default: ${DEFAULT-VALUE}.")
-    UnitSystem units;
-
-    @Option(names = "--no-plot", description = "Leave the picture out.")
-    boolean noPlot;
-
-    @Option(names = "--json", description = "Write JSON and nothing else.")
-    boolean json;
-
-    @Option(names = "--html", paramLabel = "FILE", description = "Write a page to look at and to print, too.")
-    Path html;
-
-    @Option(names = "--png", paramLabel = "FILE", description = "Write the picture, too.")
-    Path png;
-
-    @Option(names = "--csv", paramLabel = "FILE", description = "Write every sample of the run, too.")
-    Path csv;
-
     @Override
     public Integer call() throws Exception {
-        OutFile.check("--html", html);
-        OutFile.check("--png", png);
-        OutFile.check("--csv", csv);
+        answer.check();
         Rig rig = choice.read().rig();
-        WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, units);
-        SeasonRun.Ask ask = Hours.season(outdoors, from, until, hour, limit);
+        WeatherChoice outdoors = WeatherChoice.of(weather, rig, choice.path, answer.units);
+        SeasonRun.Ask ask = Hours.season(outdoors, from, until, answer.hour, answer.limit);
         PrintWriter err = spec.commandLine().getErr();
         outdoors.remark(err);
         try (Interrupt interrupt = new Interrupt(err)) {
@@ -120,7 +83,7 @@ final class SeasonVerb implements Callable<Integer> {
             Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
             double density =
                     wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
-            tell(season, CardFacts.of(density, units).in(outdoors.told()).checked(check.done()));
+            tell(season, CardFacts.of(density, answer.units).in(outdoors.told()).checked(check.done()));
             return 0;
         } catch (CancellationException e) {
             if (progress) clear(err);
@@ -143,23 +106,18 @@ final class SeasonVerb implements Callable<Integer> {
 
     private void tell(Season season, CardFacts facts) throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
+        if (answer.json) {
             SeasonJson.write(season, facts, out);
             out.println();
         } else {
-            out.print(SeasonCard.text(season, facts, units));
-            if (!noPlot) {
-                int columns = Integer.getInteger("stokewell.columns", WIDTH);
+            out.print(SeasonCard.text(season, facts, answer.units));
+            if (!answer.noPlot) {
                 out.println();
-                out.print(TerminalPlot.season(season, units, Math.max(WIDTH, Math.min(WIDEST, columns)), HEIGHT));
+                out.print(TerminalPlot.season(season, answer.units, answer.columns(), HEIGHT));
             }
         }
-        if (html != null) OutFile.write(html, SeasonPage.html(season, facts, units));
-        OutFile.write(png, to -> SeasonPicture.png(season, facts, units, to));
-        OutFile.write(csv, to -> {
-            OutputStreamWriter text = new OutputStreamWriter(to, StandardCharsets.UTF_8);
-            TraceCsv.write(season, facts, units, text);
-            text.flush();
-        });
+        if (answer.html != null) OutFile.write(answer.html, SeasonPage.html(season, facts, answer.units));
+        OutFile.write(answer.png, to -> SeasonPicture.png(season, facts, answer.units, to));
+        answer.writeTable(to -> TraceCsv.write(season, facts, answer.units, to));
     }
 }
