@@ -7,7 +7,8 @@ import { open, rigs, undo, redo, go, units, paper, stored, trying, learnPins } f
 import { useUnits, unitsInUse } from "./units.js";
 import { Banner } from "./night/findings.js";
 import { Notice } from "./look/notice.js";
-import { Night, Faults } from "./views/night.js";
+import { Night } from "./views/night.js";
+import { Faults } from "./views/faults.js";
 import { Safe } from "./views/safe.js";
 import { Help } from "./views/help.js";
 import { Winter } from "./views/winter.js";
@@ -50,7 +51,7 @@ const Waiting = () => h("p", { class: "waiting" }, t.running);
 function Page() {
   const { route, answer, rig } = state, bench = rig && ASKED.includes(route);
   const broken = bench && rig.faults.length > 0 && route !== "share" && route !== "sensors";
-  const View = ASKED.includes(route) && !rig ? Waiting : broken ? () => h(Faults, { rig }) : VIEWS[route] || Home;
+  const View = ASKED.includes(route) && !rig ? Waiting : broken ? Faults : VIEWS[route] || Home;
   return h("div", { class: "page" },
     h("a", { href: "#main", class: "skip", onClick: e => { e.preventDefault(); document.getElementById("main").focus(); } }, t.skip),
     h(Head, {}),
