@@ -60,6 +60,9 @@ final class FitWork {
                         Knob.of(ready.rig()),
                         null,
                         done -> goesOn(job, done));
+            } catch (CancellationException e) {
+                // is an IllegalStateException, but no failure
+                throw e;
             } catch (IllegalStateException e) {
                 throw Refusal.readings(
                         "The fit failed: " + e.getMessage() + ".",

@@ -90,7 +90,7 @@ final class ShopIntake {
         try {
             Import done = Import.of(shop, file, ask, false);
             if (shop.zone().isEmpty()) shop.setZone(zone.orElse(home));
-            return told(done);
+            return told(done, file);
         } catch (ReadingsFault e) {
             String where = e.row > 0 ? "Row " + e.row + ": " : "";
             throw Refusal.readings(where + e.what + ".", e.remedy);
@@ -99,9 +99,10 @@ final class ShopIntake {
         }
     }
 
-    private static Map<String, Object> told(Import done) {
+    private static Map<String, Object> told(Import done, Path file) {
         Map<String, Object> all = new LinkedHashMap<>();
-        all.put("file", done.file().name());
+        // never its path: that is this machine's own matter
+        all.put("file", String.valueOf(file.getFileName()));
         all.put("changed", done.changed());
         all.put("told", done.file().told());
         all.put("sensors", done.lines().stream().map(ShopIntake::told).toList());
