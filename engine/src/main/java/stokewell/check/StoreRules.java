@@ -2,11 +2,11 @@ package stokewell.check;
 
 import static stokewell.check.Findings.say;
 
-import stokewell.rig.Contents;
-import stokewell.rig.Layer;
 import stokewell.rig.Metal;
 import stokewell.rig.Room;
 import stokewell.rig.Store;
+import stokewell.size.Plates;
+import stokewell.size.Weights;
 
 /** The store as a thing of weight and walls. */
 final class StoreRules {
@@ -24,18 +24,14 @@ final class StoreRules {
 
     private static void weight(Subject s, Findings f) {
         Store store = s.rig().store();
-        Layer wall = store.wall();
-        double water = 1000 * Contents.store(s.rig());
-        double area = footprint(store.shape());
-        double shell = wall.thickness()
-                * wall.density()
-                * (2 * area + perimeter(store.shape()) * Contents.depth(store.shape()));
-        double load = 9.80665 * (water + shell) / area;
+        double mass = Weights.store(s.rig());
+        double area = Plates.footprint(store);
+        double load = 9.80665 * mass / area;
         double good = s.around().floorGoodFor();
         boolean slab = s.rig().room().floor() instanceof Room.Floor.Slab;
         String why = say(
                 "%.0f kg on %.2f m²: %.1f kPa (%.0f psf). A timber floor is made for %.1f kPa.",
-                water + shell, area, load / 1000, load / 47.88, HOUSE_FLOOR / 1000);
+                mass, area, load / 1000, load / 47.88, HOUSE_FLOOR / 1000);
         String basis = "1 m of water is 9.8 kPa; house floors 1.9 kPa (40 psf): building codes";
         if (store.standing() == Store.Standing.EARTH) return;
         if (!Double.isNaN(good) && good < load) {
@@ -63,19 +59,6 @@ final class StoreRules {
         } else {
             f.fine("store.weight", "The floor carries the store.", why, basis);
         }
-    }
-
-    static double footprint(Store.Shape shape) {
-        if (shape instanceof Store.Shape.Round r) return Math.PI / 4 * r.diameter() * r.diameter();
-        if (shape instanceof Store.Shape.Square q) return q.width() * q.length();
-        Store.Shape.Lying l = (Store.Shape.Lying) shape;
-        return 0.5 * l.diameter() * l.length();
-    }
-
-    private static double perimeter(Store.Shape shape) {
-        if (shape instanceof Store.Shape.Round r) return Math.PI * r.diameter();
-        if (shape instanceof Store.Shape.Square q) return 2 * (q.width() + q.length());
-        return Math.PI * ((Store.Shape.Lying) shape).diameter();
     }
 
     private static void walls(Subject s, Findings f, Store.Shape.Square q) {
