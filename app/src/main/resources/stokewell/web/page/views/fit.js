@@ -36,7 +36,7 @@ export function Fit() {
 
 /** Only what is said is sent: what is left open is the server's to find. */
 function ask(form) {
-  const more = { places: state.places.sensors.map(s => ({ sensor: s.name, place: s.place })) };
+  const more = { places: state.places.sensors.filter(s => s.said).map(s => ({ sensor: s.name, place: s.place })) };
   for (const name of ["from", "until", "weather"]) if (form.elements[name] && form.elements[name].value) more[name] = form.elements[name].value;
   update({ shown: null });
   begin("fit", more);
