@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.support.ui.Select;
 
 /**
  * Makes the handbook's pictures of the page. Not one of the tests:
@@ -53,11 +54,28 @@ final class PagePictures {
             page.js("document.querySelector('.findings').remove()");
             page.picture(INTO.resolve("page-drills.png"), 1100);
 
-            page.at("help/example:boat-shed").see("main button");
+            page.at("help/example:boat-shed").see("main");
             page.press("Try the changes");
             page.see(".helps li");
             page.until("the helps", () -> !page.has(".progress"));
             page.picture(INTO.resolve("page-helps.png"), 1000);
+
+            page.at("sensors/example:boat-shed")
+                    .see("#readings-file")
+                    .sendKeys(Path.of("../examples/readings/boat-shed.csv")
+                            .toRealPath()
+                            .toString());
+            page.press("If the file does not say");
+            page.see("#readings-zone").sendKeys("-05:00");
+            page.press("Take it in");
+            page.see(".taken");
+            page.at("fit/example:boat-shed").see("#fit-weather");
+            new Select(page.see("#fit-weather")).selectByValue("example:eccc_prince_george_bc_2016h1_hourly.csv");
+            page.press("Hold it against the readings");
+            page.see(".fit-told .made");
+            page.until("rest", () -> !page.has(".busy"));
+            page.js("document.querySelectorAll('.places, .fit > .note, .fit > .ask').forEach(e => e.remove())");
+            page.picture(INTO.resolve("page-fit.png"), 1900);
 
             page.wide(360, 740, true);
             page.at("night/example:saddlery").see(".drawing svg");

@@ -116,14 +116,14 @@ export const t = {
 
   helpNote: "Single changes, each one run through this same night. The bar is what the morning gains.",
   helpRun: "Try the changes", helpAgain: "Try them again", helpOld: "The rig has changed since: try the changes again.",
-  help: { morning: "morning", lowest: "lowest room", wood: "wood saved", boil: "boil margin", effort: e => `Effort: ${e}` },
+  help: { morning: "morning", lowest: "lowest room", wood: "wood saved", boil: "boil margin", effort: what => `Effort: ${what}` },
   tryIt: "Try it",
 
   winterNote: "Every day from autumn to spring in the weather of the rig, with the stove fired as told. Some minutes; months appear as they are done.",
   winterRun: "Run the winter", winterAgain: "Run it again", winterOld: "The rig has changed since this was run.",
   weatherFor: "In which weather", weatherOwn: "as the rig file names it", weatherNeeds: "A winter needs a file of hours. Choose one above, or put one (CSV) into the folder's weather folder.",
   winter: {
-    wood: "Wood", below: c => c ? `Hours below ${c}` : "Hours below the limit", coldMornings: "Mornings below the limit", of: n => `of ${n}`, months: "Month by month", monthsLabel: "Wood by month, as in the table below",
+    wood: "Wood", below: c => c ? `Hours below ${c}` : "Hours below the limit", coldMornings: "Mornings below the limit", orMore: n => `${n} or more`, months: "Month by month", monthsLabel: "Wood by month, as in the table below",
     month: m => { const k = Number(String(m).slice(-2)); return k >= 1 && k <= 12 ? MONTHS[k - 1] : String(m); }, monthHead: "month", mean: "mean room", meanOut: "mean outdoors", hoursBelow: "hours below",
     coldest: "Coldest mornings", day: d => String(d).slice(0, 10), outdoors: c => `(${c} outdoors)`,
   },

@@ -28,7 +28,7 @@ export function Help() {
           h("rect", { width: 100 * Math.max(0, one.morningK ?? 0) / most, height: 6, class: "gain" }),
           one.morningK < 0 && h("rect", { width: 100 * -one.morningK / most, height: 6, class: "loss" })),
         one.refused && h("p", {}, one.refused.message),
-        h("p", {}, t.help.effort(one.effort), one.effortSays ? ": " + one.effortSays : "")),
+        h("p", {}, t.help.effort(one.effortSays || one.effort))),
       h("dl", {}, [[t.help.morning, signed(one.morningK, k => kelvins(k))], [t.help.lowest, signed(one.lowestK, k => kelvins(k))], [t.help.wood, woodSaved(one.woodKg)],
         one.boilK !== null && one.boilK !== undefined && [t.help.boil, signed(one.boilK, k => kelvins(k, 0))]].filter(Boolean)
         .map(([label, value]) => h("div", {}, h("dt", {}, label), h("dd", {}, value)))),

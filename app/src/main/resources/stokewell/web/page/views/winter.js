@@ -32,7 +32,11 @@ const woodOf = m => m.woodKg ?? (m.wood && m.wood.kg) ?? 0;
 function bigs(s) {
   const all = [[t.winter.wood, mass(woodOf(s)), s.wood && s.wood.volume !== undefined ? `${decimals(s.wood.volume, 1)} ${s.wood.unit}` : null]];
   if (s.hoursBelow !== undefined) all.push([t.winter.below(s.limitC === undefined ? "" : degrees(s.limitC, 0)), decimals(s.hoursBelow, 0) + " h"]);
-  if (s.mornings && s.limitC !== undefined) all.push([t.winter.coldMornings, String(s.mornings.filter(m => m.roomC < s.limitC).length), t.winter.of(s.mornings.length)]);
+  if (s.mornings && s.limitC !== undefined) {
+    const cold = s.mornings.filter(m => m.roomC < s.limitC).length;
+    // only the coldest are told: where all of them are below, there may be more
+    all.push([t.winter.coldMornings, cold > 0 && cold === s.mornings.length ? t.winter.orMore(cold) : String(cold)]);
+  }
   if (s.boilMarginK !== undefined && s.boilMarginK !== null) all.push([t.number.boil, s.boilMarginK <= 0 ? t.number.boils : kelvins(s.boilMarginK, 0), s.boilMarginWhere]);
   return all;
 }
@@ -50,9 +54,9 @@ function Months({ months }) {
       months.map((m, i) => {
         const v = number(woodOf(m)), x = left + i * each + each * 0.15;
         return [h("rect", { class: "month", x, y: y(v), width: each * 0.7, height: Math.max(0, y(0) - y(v)) }),
-          h("text", { x: x + each * 0.35, y: H - 8, "text-anchor": "middle" }, t.winter.month(m.month))];
+          h("text", { x: x + each * 0.35, y: H - 8, "text-anchor": "middle" }, t.winter.month(m.month).slice(0, 3))];
       })),
-    h("table", { class: "month-table" }, h("thead", {}, h("tr", {}, [t.winter.monthHead, t.winter.wood, t.winter.mean, t.winter.meanOut, t.winter.hoursBelow].map((c, i) => h("th", { scope: "col", class: i ? "n" : "" }, c)))),
+    h("div", { class: "wide" }, h("table", { class: "month-table" }, h("thead", {}, h("tr", {}, [t.winter.monthHead, t.winter.wood, t.winter.mean, t.winter.meanOut, t.winter.hoursBelow].map((c, i) => h("th", { scope: "col", class: i ? "n" : "" }, c)))),
       h("tbody", {}, months.map(m => h("tr", {}, h("th", { scope: "row" }, t.winter.month(m.month)), h("td", { class: "n" }, mass(woodOf(m))),
-        h("td", { class: "n" }, degrees(m.meanRoomC)), h("td", { class: "n" }, degrees(m.meanOutdoorsC)), h("td", { class: "n" }, m.hoursBelow === undefined ? "–" : decimals(m.hoursBelow, 0) + " h"))))));
+        h("td", { class: "n" }, degrees(m.meanRoomC)), h("td", { class: "n" }, degrees(m.meanOutdoorsC)), h("td", { class: "n" }, m.hoursBelow === undefined ? "–" : decimals(m.hoursBelow, 0) + " h")))))));
 }
