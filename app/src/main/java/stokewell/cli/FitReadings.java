@@ -78,6 +78,11 @@ final class FitReadings {
             description = "Hourly weather of those days; an outdoor sensor goes over its temperature.")
     String weather;
 
+    /** Whether the shop's file is what is read. */
+    boolean ofShop() {
+        return source.equalsIgnoreCase("shop");
+    }
+
     /** What was found: ready for a fit. */
     record Found(Weather weather, Readings readings, Placing placing, List<String> told) {}
 
@@ -90,7 +95,7 @@ final class FitReadings {
     Found read(Rig rig, Path rigFile, UnitSystem units) throws IOException {
         ZoneOffset zone =
                 ZoneOffset.ofTotalSeconds((int) (60 * Math.round(rig.place().utcOffset() / 60)));
-        if (source.equalsIgnoreCase("shop")) fromShop(zone);
+        if (ofShop()) fromShop(zone);
         else fromFile(Path.of(source), zone, true);
         if (loads != null) {
             noted.clear();
@@ -174,7 +179,7 @@ final class FitReadings {
                 Spot spot = sensor.place().isEmpty() ? null : Spot.named(sensor.place());
                 if (spot != null) placed.put(sensor.name(), spot);
             }
-            for (Load load : open.loads(0, Long.MAX_VALUE)) load(load.time(), load.mass(), zone);
+            for (Load load : WoodNoted.of(open)) load(load.time(), load.mass(), zone);
         }
     }
 

@@ -2,7 +2,9 @@ package stokewell.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,9 +21,12 @@ import stokewell.fit.Fit;
 import stokewell.fit.Fitting;
 import stokewell.fit.Knob;
 import stokewell.rig.Rig;
+import stokewell.shop.SavedFit;
+import stokewell.shop.Shop;
 import stokewell.show.FitCard;
 import stokewell.show.FitJson;
 import stokewell.show.FitPage;
+import stokewell.show.ToldJson;
 
 /** Holds a rig against the readings of its sensors. */
 @Command(
@@ -74,6 +79,7 @@ final class FitVerb implements Callable<Integer> {
             });
             if (progress) clear(err);
             tell(fit, found);
+            if (readings.ofShop()) keep(fit, found, err);
             return 0;
         } catch (CancellationException e) {
             if (progress) clear(err);
@@ -116,6 +122,17 @@ final class FitVerb implements Callable<Integer> {
             out.print(FitCard.text(fit, found.placing(), units));
         }
         if (html != null) OutFile.write(html, FitPage.html(fit, found.placing(), units));
+    }
+
+    /** In the shop's own file, where its readings came from. */
+    private void keep(Fit fit, FitReadings.Found found, PrintWriter err) throws IOException {
+        String text = Files.readString(choice.path);
+        try (Shop shop = Shop.openExisting(readings.shop)) {
+            String body = ToldJson.kept(fit, found.placing(), text);
+            SavedFit kept = shop.saveFit(Instant.now().getEpochSecond(), shop.versionOf(text), body);
+            err.println("kept in " + readings.shop + " as fit " + kept.id());
+            err.flush();
+        }
     }
 
     private static synchronized void bar(PrintWriter err, double done) {

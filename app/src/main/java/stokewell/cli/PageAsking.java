@@ -5,12 +5,17 @@ import java.time.DateTimeException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import stokewell.file.QuantityFault;
 import stokewell.file.WeatherFault;
+import stokewell.fit.Saving;
 import stokewell.network.Compiler;
 import stokewell.rig.Outdoors;
 import stokewell.rig.Place;
 import stokewell.rig.Rig;
+import stokewell.shop.ShopFault;
+import stokewell.show.SavedFacts;
 import stokewell.weather.Surface;
 import stokewell.web.Asking;
 import stokewell.web.Refusal;
@@ -69,6 +74,57 @@ public final class PageAsking implements Asking {
                     outdoors.told(),
                     outdoors.notes());
         });
+    }
+
+    @Override
+    public FitAsked fit(Rig rig, Path beside, FitWish wish) {
+        FitReadings readings = new FitReadings();
+        readings.shop = wish.shop();
+        readings.source = "shop";
+        readings.sensors.putAll(wish.places());
+        readings.from = wish.from();
+        readings.until = wish.until();
+        readings.weather = wish.weather() == null ? null : wish.weather().toString();
+        FitReadings.Found found = measured(() -> readings.read(rig, beside, wish.units()));
+        return new FitAsked(found.weather(), found.readings(), found.placing(), found.told());
+    }
+
+    @Override
+    public SavedAsked saved(SavedWish wish) {
+        Winters winters = new Winters();
+        winters.shop = wish.shop();
+        winters.change = wish.change();
+        winters.before = wish.before();
+        winters.after = wish.after();
+        if (wish.weather() != null) winters.weather.add(wish.weather());
+        return measured(() -> {
+            Winters.Found found = winters.read();
+            Saving saving = found.compared(found.room(), Double.NaN);
+            return new SavedAsked(new SavedFacts(saving, found.source(), found.room(), Optional.empty()), found.told());
+        });
+    }
+
+    /** As {@link #understood}, where readings are what may not do. */
+    private static <T> T measured(Callable<T> asked) {
+        try {
+            return asked.call();
+        } catch (Complaint e) {
+            String said = e.getMessage();
+            int cut = said.lastIndexOf("\n    ");
+            throw Refusal.readings(
+                    plain(said.substring(0, cut < 0 ? said.length() : cut)),
+                    cut < 0 ? "" : plain(said.substring(cut + 5)));
+        } catch (WeatherFault e) {
+            throw Refusal.weather(e.file + ": " + e.what + ".", e.remedy + ".");
+        } catch (ShopFault e) {
+            throw Refusal.readings(e.what, e.remedy);
+        } catch (QuantityFault e) {
+            throw Refusal.request(e.what, e.right);
+        } catch (RuntimeException e) {
+            throw e;
+        } catch (Exception e) {
+            throw Refusal.readings("The shop's file cannot be read.", "See whether it is still there.");
+        }
     }
 
     private WeatherChoice outdoors(Rig rig, Path beside, Wish wish) {

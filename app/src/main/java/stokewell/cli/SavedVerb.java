@@ -73,14 +73,7 @@ final class SavedVerb implements Callable<Integer> {
         for (String note : found.told()) err.println("readings: " + note);
         err.flush();
         boolean comfort = found.room() && base == null && !weatherOnly;
-        Saving saving;
-        try {
-            saving = Saving.of(found.before(), found.after(), comfort, kelvin);
-        } catch (IllegalArgumentException few) {
-            throw Complaint.usage(
-                    "Nothing can be compared: " + few.getMessage() + ".",
-                    "A day counts with 18 hours of temperatures and all its loads noted.");
-        }
+        Saving saving = found.compared(comfort, kelvin);
         SavedFacts facts = new SavedFacts(saving, found.source(), found.room(), model(found));
         PrintWriter out = spec.commandLine().getOut();
         if (json) {

@@ -81,7 +81,7 @@ final class WinterSource {
                 shift(home, sound.time(0));
                 place(sensor.name(), sensor.place(), sound.times(), sound.values());
             }
-            for (Load l : open.loads(0, Long.MAX_VALUE)) {
+            for (Load l : WoodNoted.of(open)) {
                 shift(home, l.time());
                 loads.add(new WoodLoad(l.time() + offset, l.mass(), l.moisture()));
             }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine.Option;
+import stokewell.fit.Saving;
 import stokewell.fit.Series;
 import stokewell.fit.Spot;
 import stokewell.fit.WoodLoad;
@@ -65,7 +66,19 @@ final class Winters {
     String zone;
 
     /** Both periods, and what is to be said of how they were put together. */
-    record Found(WoodPeriod before, WoodPeriod after, boolean room, SavedFacts.Source source, List<String> told) {}
+    record Found(WoodPeriod before, WoodPeriod after, boolean room, SavedFacts.Source source, List<String> told) {
+
+        /** @param base of the degree-days, K; NaN for the one that fits best */
+        Saving compared(boolean comfort, double base) {
+            try {
+                return Saving.of(before, after, comfort, base);
+            } catch (IllegalArgumentException few) {
+                throw Complaint.usage(
+                        "Nothing can be compared: " + few.getMessage() + ".",
+                        "A day counts with 18 hours of temperatures and all its loads noted.");
+            }
+        }
+    }
 
     /** One side: a source and its span; the file that it came from, null for the shop's own. */
     private record Side(WinterSource source, Path file, double from, double until) {}

@@ -149,6 +149,13 @@ public final class Shop implements AutoCloseable {
         return models.keepRig(since, name, text);
     }
 
+    /** Number of the latest version of the rig with this very text; 0 where none is kept. */
+    public long versionOf(String text) {
+        long found = 0;
+        for (RigVersion v : rigs()) if (v.text().equals(text)) found = v.id();
+        return found;
+    }
+
     /** All fits, the latest last. */
     public List<SavedFit> fits() {
         return models.fits();

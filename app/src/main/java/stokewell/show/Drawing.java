@@ -108,12 +108,15 @@ public final class Drawing {
         return title;
     }
 
-    /** As an SVG element to stand in a page: scales with its place, colours by the page's variables or the light ones. */
+    /**
+     * As an SVG element to stand in a page: scales with its place, colours by the page's variables or the light ones. Its looks
+     * are attributes and no inline styles, which a page with a strict content policy may forbid.
+     */
     public String svg() {
         StringBuilder out = new StringBuilder(8192);
         out.append("<svg viewBox=\"0 0 ");
         number(out, width).append(' ');
-        number(out, height).append("\" role=\"img\"><title>");
+        number(out, height).append("\" role=\"img\" class=\"made\"><title>");
         Escape.into(out, title);
         out.append("</title>\n");
         write(out);
@@ -136,21 +139,21 @@ public final class Drawing {
     }
 
     private static void area(StringBuilder out, Area a) {
-        out.append("<path style=\"fill:").append(a.ink().css());
-        if (a.opacity() < 1) number(out.append(";fill-opacity:"), a.opacity(), 2);
+        out.append("<path fill=\"").append(a.ink().css());
+        if (a.opacity() < 1) number(out.append("\" fill-opacity=\""), a.opacity(), 2);
         out.append("\" d=\"");
         trail(out, a.trail());
         out.append("\"/>\n");
     }
 
     private static void line(StringBuilder out, Line l) {
-        out.append("<path style=\"fill:none;stroke:").append(l.ink().css()).append(";stroke-width:");
+        out.append("<path fill=\"none\" stroke=\"").append(l.ink().css()).append("\" stroke-width=\"");
         number(out, l.width(), 2);
         if (l.dash().length > 0) {
-            out.append(";stroke-dasharray:");
+            out.append("\" stroke-dasharray=\"");
             for (double d : l.dash()) number(out, d).append(' ');
         }
-        out.append(";stroke-linejoin:round\" d=\"");
+        out.append("\" stroke-linejoin=\"round\" d=\"");
         trail(out, l.trail());
         out.append("\"/>\n");
     }
@@ -159,9 +162,8 @@ public final class Drawing {
         out.append("<text x=\"");
         number(out, w.x()).append("\" y=\"");
         number(out, w.y()).append("\" text-anchor=\"").append(w.anchor().word);
-        number(out.append("\" style=\"fill:").append(w.ink().css()).append(";font-size:"), w.size())
-                .append("px");
-        if (w.bold()) out.append(";font-weight:bold");
+        number(out.append("\" fill=\"").append(w.ink().css()).append("\" font-size=\""), w.size());
+        if (w.bold()) out.append("\" font-weight=\"bold");
         out.append("\">");
         Escape.into(out, w.text());
         out.append("</text>\n");

@@ -69,7 +69,7 @@ final class FitChart {
     Drawing days() {
         double tall = narrow ? 130 : 160;
         double left = narrow ? 36 : 44;
-        double right = narrow ? 78 : 110;
+        double right = narrow ? 88 : 110;
         Drawing on = new Drawing(width, 26 + tall + 3 * size, "Each day's error by sensor, in standard errors");
         double far = 4;
         for (Watch.Night n : fit.watch().nights()) far = Math.max(far, Math.abs(n.off()));

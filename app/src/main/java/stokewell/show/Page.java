@@ -130,6 +130,14 @@ final class Page {
         return this;
     }
 
+    /** What else is to be said, without a word on who decides: that stands once on a page. */
+    Page remarks(List<String> remarks) {
+        out.append("<ul class=\"cautions\">\n");
+        for (String r : remarks) Escape.into(out.append("<li>"), r).append("</li>\n");
+        out.append("</ul>\n");
+        return this;
+    }
+
     Page bigs() {
         out.append("<dl class=\"big\">\n");
         return this;

@@ -1,9 +1,7 @@
 package stokewell.show;
 
-import java.util.ArrayList;
 import java.util.List;
 import stokewell.file.UnitSystem;
-import stokewell.fit.Saving;
 
 /** A comparison as one HTML file to look at and to print. */
 public final class SavedPage {
@@ -12,32 +10,26 @@ public final class SavedPage {
 
     /** The whole file. Nothing in it asks for anything outside it. */
     public static String html(SavedFacts facts, UnitSystem units) {
-        Saving s = facts.saving();
-        Measure as = Measure.printed(units);
-        SavedWords words = new SavedWords(facts, units, true);
-        SavedTable table = new SavedTable(facts, as, "±");
+        SavedTold told = SavedTold.of(facts, units);
         Page page = new Page("Wood before and after");
-        String[] from = table.periods().get(0);
-        String[] to = table.periods().get(1);
-        page.head("Wood before and after", from[1] + " to " + to[1] + ", against " + from[2] + " to " + to[2], "");
-        page.verdict(words.verdict());
-        List<Cautions.Caution> told = new ArrayList<>();
-        for (String sentence : words.sentences()) told.add(new Cautions.Caution(false, sentence));
-        page.cautions(told);
-        page.title(
-                "Wood a day, over "
-                        + (s.comfort() ? "how much warmer the room was than outdoors" : "the cold outdoors"),
-                "Rings: before. Full marks: after. The band holds nine of ten marks of the period before; each mark is "
-                        + (s.length() == 1 ? "a day" : s.length() == 7 ? "a week" : s.length() + " days")
-                        + ". Wood as if it held 20 % water.");
-        page.figure(new SavedChart(s, as, Page.DESK).scatter(), new SavedChart(s, as, Page.PHONE).scatter());
+        List<String> from = told.periods().get(0);
+        List<String> to = told.periods().get(1);
+        String days = from.get(1) + " to " + to.get(1) + ", against " + from.get(2) + " to " + to.get(2);
+        page.head("Wood before and after", days, "");
+        page.verdict(told.verdict());
+        page.cautions(told.sentences().stream()
+                .map(s -> new Cautions.Caution(false, s))
+                .toList());
+        Picture picture = told.picture();
+        page.title(picture.title(), picture.note()).figure(picture.desk(), picture.phone());
         page.title("The two periods", "");
-        page.table("compare", new String[] {"", "before", "after"}, table.periods());
-        page.title(
-                "How sure it is",
-                "The line of the period before is carried to the days after (whole-facility comparison: IPMVP option C, "
-                        + "ASHRAE Guideline 14).");
-        page.facts(table.figures());
+        List<String[]> periods =
+                told.periods().stream().map(row -> row.toArray(String[]::new)).toList();
+        page.table("compare", new String[] {"", "before", "after"}, periods);
+        page.title("How sure it is", SavedTold.METHOD);
+        page.facts(told.figures().stream()
+                .map(f -> new NightFacts.Fact(f.get(0), f.get(1)))
+                .toList());
         return page.end("A saving says nothing of safety: ask ./stokewell check.");
     }
 }

@@ -26,6 +26,8 @@ final class Api implements AutoCloseable {
     private final WeatherShelf weather;
     private final Pins pins;
     private final ShopShelf shop;
+    private final ShopIntake intake;
+    private final FitShelf fits;
     private final Nights nights;
     private final LongWork work;
     private final WarmUp warmUp;
@@ -40,8 +42,10 @@ final class Api implements AutoCloseable {
         weather = new WeatherShelf(folder);
         pins = new Pins(folder.folder());
         shop = new ShopShelf(folder.folder());
+        intake = new ShopIntake(shop, Clock.systemUTC());
+        fits = new FitShelf(shop, Clock.systemUTC());
         nights = new Nights(folder, weather, asking);
-        work = new LongWork(nights);
+        work = new LongWork(nights, new FitWork(asking, shop, fits, weather));
         warmUp = new WarmUp(nights);
         jobs = new Jobs(server::failed);
     }
@@ -62,10 +66,34 @@ final class Api implements AutoCloseable {
             String kept = weather.keep(ctx.pathParam("file"), Body.bytes(ctx, WeatherShelf.MOST));
             Body.answer(ctx.status(201), Map.of("file", kept));
         });
-        routes.get("/api/shop", ctx -> Body.answer(ctx, shop.told(units(ctx))));
+        readings(routes);
         pins(routes);
         runs(routes);
         jobs(routes);
+    }
+
+    private void readings(RoutesConfig routes) {
+        routes.get("/api/shop", ctx -> Body.answer(ctx, shop.told(units(ctx))));
+        routes.get("/api/shop/places", ctx -> {
+            String rig = ctx.queryParam("rig");
+            if (rig == null) throw Refusal.request("\"rig\" is missing.", "Places are those of a rig.");
+            Body.answer(ctx, intake.places(nights.rig(rig), units(ctx)));
+        });
+        routes.put("/api/shop/places", ctx -> {
+            Body body = Body.of(ctx);
+            intake.place(body.need("sensor"), body.need("place"));
+            ctx.status(204);
+        });
+        routes.put("/api/readings/{file}", ctx -> {
+            byte[] table = Body.bytes(ctx, ShopIntake.MOST);
+            Body.answer(ctx.status(201), intake.take(ctx.pathParam("file"), table, ctx::queryParam));
+        });
+        routes.get("/api/fits", ctx -> Body.answer(ctx, Map.of("fits", fits.list(units(ctx)))));
+        routes.get("/api/fits/{fit}", ctx -> {
+            String id = ctx.pathParam("fit");
+            if (!id.matches("\\d{1,9}")) throw Refusal.unknown("There is no such fit.");
+            Body.answer(ctx, fits.one(Long.parseLong(id), units(ctx)));
+        });
     }
 
     private void pins(RoutesConfig routes) {

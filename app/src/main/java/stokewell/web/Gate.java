@@ -86,16 +86,16 @@ final class Gate {
     private static void type(Context ctx) {
         String type = ctx.header("Content-Type");
         boolean body = ctx.req().getContentLengthLong() > 0 || ctx.header("Transfer-Encoding") != null;
-        boolean weather = ctx.path().startsWith("/api/weather/");
+        boolean table = ctx.path().startsWith("/api/weather/") || ctx.path().startsWith("/api/readings/");
         if (!body && type == null) return;
         String bare = type == null ? "" : type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
-        boolean fits = weather ? bare.equals("text/csv") || bare.equals("text/plain") : bare.equals("application/json");
+        boolean fits = table ? bare.equals("text/csv") || bare.equals("text/plain") : bare.equals("application/json");
         if (!fits) {
             throw Refusal.guarded(
                     415,
                     "type",
                     "That kind of content is not taken here.",
-                    weather ? "Send text/csv or text/plain." : "Send application/json.");
+                    table ? "Send text/csv or text/plain." : "Send application/json.");
         }
     }
 

@@ -24,20 +24,26 @@ import tools.jackson.databind.util.RawValue;
 final class LongWork {
 
     private final Nights nights;
+    private final FitWork fits;
 
-    LongWork(Nights nights) {
+    LongWork(Nights nights, FitWork fits) {
         this.nights = nights;
+        this.fits = fits;
     }
 
     /** What a request wants done; a rig that cannot be run is refused here and now. */
     Job.Work of(String kind, Body body) {
+        if (kind.equals("saved")) return fits.saved(body);
         Nights.Wanted wanted = nights.wanted(body);
+        if (kind.equals("fit")) return fits.fit(wanted, body);
         Nights.Ready ready = wanted.ready();
         return switch (kind) {
             case "season" -> job -> season(ready, job);
             case "drills" -> job -> drills(ready, job);
             case "helps" -> job -> new HelpRuns(nights).run(wanted, job);
-            default -> throw Refusal.request("\"" + kind + "\" is no kind of job.", "Known: season, drills, helps.");
+            default ->
+                throw Refusal.request(
+                        "\"" + kind + "\" is no kind of job.", "Known: season, drills, helps, fit, saved.");
         };
     }
 

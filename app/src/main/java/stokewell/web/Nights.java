@@ -58,6 +58,8 @@ final class Nights {
         this.asking = asking;
     }
 
+    private static final Asking.Wish NO_WISH = new Asking.Wish(null, null, null, null, null, null, UnitSystem.SI);
+
     /**
      * A rig that can be run.
      *
@@ -123,6 +125,13 @@ final class Nights {
                 throw Refusal.rig(faults.faults());
             }
         }
+    }
+
+    /** The rig of that id as its file tells it. */
+    Rig rig(String id) {
+        return new Wanted(folder.read(id), List.of(), List.of(), NO_WISH)
+                .read(List.of())
+                .rig();
     }
 
     Ready ready(Body body) {

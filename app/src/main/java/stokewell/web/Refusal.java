@@ -44,6 +44,11 @@ public final class Refusal extends RuntimeException {
         return new Refusal(422, "weather", what, remedy);
     }
 
+    /** Readings that are not there, or do not do. */
+    public static Refusal readings(String what, String remedy) {
+        return new Refusal(422, "readings", what, remedy);
+    }
+
     /** A run that came to no answer. */
     public static Refusal run(String what) {
         return new Refusal(

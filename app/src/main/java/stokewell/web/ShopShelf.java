@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import stokewell.file.SensorKind;
 import stokewell.file.SensorUnit;
 import stokewell.file.UnitSystem;
@@ -18,7 +19,7 @@ import stokewell.shop.Sensor;
 import stokewell.shop.Shop;
 import stokewell.shop.ShopFault;
 
-/** What the sensors of the shop have said, out of the shop's file in the folder. It is only read here. */
+/** The shop's file in the folder, and what its sensors have said. */
 final class ShopShelf {
 
     /** As the verbs call it where nothing else is said. */
@@ -31,6 +32,22 @@ final class ShopShelf {
 
     ShopShelf(Path folder) {
         file = folder.resolve(FILE);
+    }
+
+    Path file() {
+        return file;
+    }
+
+    /** Asks the shop, or changes it. */
+    <T> T with(Function<Shop, T> work) {
+        if (Files.exists(file) && !there()) {
+            throw Refusal.request(FILE + " leads out of the folder.", "Put a plain file in its place.");
+        }
+        try (Shop shop = Shop.open(file)) {
+            return work.apply(shop);
+        } catch (ShopFault fault) {
+            throw Refusal.readings(fault.what, fault.remedy);
+        }
     }
 
     /** Whether there is one. */

@@ -168,8 +168,15 @@ public final class WebServer implements AutoCloseable {
         };
     }
 
+    /** Whether who asked has gone meanwhile: Jetty has taken the request back, and there is nobody to answer. */
+    private static boolean takenBack(Throwable e) {
+        StackTraceElement[] where = e.getStackTrace();
+        return where.length > 0 && where[0].getClassName().startsWith("org.eclipse.jetty.ee10.servlet.Servlet");
+    }
+
     /** The page is told that it failed, the person at the machine why. */
     void failed(Throwable e) {
+        if (takenBack(e)) return;
         StringWriter trace = new StringWriter();
         e.printStackTrace(new PrintWriter(trace));
         start.err().println("The server failed at a request: " + trace);

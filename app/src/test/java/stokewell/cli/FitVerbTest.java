@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stokewell.shop.Shop;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** A fit as a person at the shell meets it, on a part of the example's readings. */
 class FitVerbTest {
@@ -52,6 +54,27 @@ class FitVerbTest {
         assertThat(json.get("sensors").toString()).contains("stove");
         assertThat(json.get("changed").get("days").size()).isPositive();
         assertThat(Files.readString(page)).contains("Day by day").contains("Tern Ledge boat shed");
+    }
+
+    @Test
+    void aFitOfTheShopsReadingsIsKeptInTheShopWithItsWords() throws Exception {
+        String shop = folder.resolve("shop.stokewell").toString();
+        Shell.Said taken = Shell.say("readings", "import", READINGS.toString(), "--zone", "-05:00", "--shop", shop);
+        assertThat(taken.status()).as(taken.err()).isZero();
+        Shell.Said said =
+                Shell.say("fit", RIG, "--shop", shop, "--weather", WEATHER, "--until", "2016-01-21 20:00", "--json");
+        assertThat(said.status()).as(said.err()).isZero();
+        assertThat(said.err()).contains("kept in " + shop + " as fit 1");
+        // the weights that came with the table are loads
+        assertThat(said.json().get("loads").get(0).get("noted").asString()).isEqualTo("true");
+        try (Shop open = Shop.openExisting(Path.of(shop))) {
+            assertThat(open.fits()).hasSize(1);
+            JsonNode kept = new JsonMapper().readTree(open.fits().get(0).body());
+            assertThat(kept.get("fit")).isEqualTo(said.json());
+            assertThat(kept.get("si").get("sentences").get(0).asString()).contains(" W at ");
+            assertThat(kept.get("us").get("sentences").get(0).asString()).contains(" Btu/h at ");
+            assertThat(kept.get("of").get("file").asString()).isEqualTo(Files.readString(Path.of(RIG)));
+        }
     }
 
     @Test

@@ -150,7 +150,7 @@ class FitWordsTest {
                     .contains("Read and modelled: store top")
                     .contains("Day by day")
                     .contains("Nights kept back");
-            assertThat(html).contains("cannot tell");
+            assertThat(html).contains("cannot tell").containsOnlyOnce(Cautions.DECIDES);
             assertThat(html).contains("Raum &amp; Bank");
         }
     }

@@ -24,6 +24,8 @@ final class PageLookTest {
             "help/example:boat-shed",
             "winter/example:boat-shed",
             "side/example:boat-shed",
+            "sensors/example:boat-shed",
+            "fit/example:boat-shed",
             "share/example:boat-shed",
             "home");
 

@@ -10,14 +10,14 @@ export class Refused extends Error {
   }
 }
 
-/** @param body JSON to send, or undefined; @param more {signal, quiet} */
+/** @param body JSON to send, or undefined; @param more {signal, file: the answer is one, type: of a body that is no JSON} */
 export async function ask(method, path, body, more = {}) {
   const headers = { Accept: "application/json" };
   if (method !== "GET") headers["X-Stokewell"] = "1";
-  if (body !== undefined) headers["Content-Type"] = "application/json";
+  if (body !== undefined) headers["Content-Type"] = more.type || "application/json";
   let response;
   try {
-    response = await fetch(path, { method, headers, body: body === undefined ? undefined : JSON.stringify(body), signal: more.signal, credentials: "same-origin", cache: "no-store" });
+    response = await fetch(path, { method, headers, body: body === undefined || more.type ? body : JSON.stringify(body), signal: more.signal, credentials: "same-origin", cache: "no-store" });
   } catch (e) {
     if (e.name === "AbortError") throw e;
     throw new Refused(0, { code: "gone", message: t.gone, remedy: t.goneRemedy });
@@ -49,6 +49,11 @@ export const check = what => ask("POST", "/api/check", { ...what, units: unitsIn
 export const job = what => ask("POST", "/api/jobs", { ...what, units: unitsInUse() });
 export const stop = job => ask("DELETE", "/api/jobs/" + job);
 export const shop = () => ask("GET", "/api/shop?" + units());
+export const places = rig => ask("GET", `/api/shop/places?rig=${id(rig)}&` + units());
+export const sits = (sensor, place) => ask("PUT", "/api/shop/places", { sensor, place });
+export const take = (name, file, said) => ask("PUT", `/api/readings/${id(name)}?${said}`, file, { type: "text/csv" });
+export const fits = () => ask("GET", "/api/fits?" + units());
+export const fit = number => ask("GET", `/api/fits/${number}?` + units());
 export const pins = () => ask("GET", "/api/pins");
 export const pin = what => ask("POST", "/api/pins", what);
 export const unpin = pin => ask("DELETE", "/api/pins/" + id(pin));

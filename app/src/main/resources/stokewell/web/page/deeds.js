@@ -29,7 +29,7 @@ export const open = id => trying(async () => {
   update({ notice: null });
   const [rig] = await Promise.all([api.rig(id), learnKeys()]);
   const kept = await steps.kept(rig);
-  update({ rig, undo: kept.undo, redo: kept.redo, ghost: null, season: null, helps: null, drills: null, part: null, versions: null, answer: null, judged: null, unsettled: false, route: state.route === "home" || state.route === "start" ? "night" : state.route });
+  update({ rig, undo: kept.undo, redo: kept.redo, ghost: null, season: null, helps: null, drills: null, fitting: null, shown: null, places: null, part: null, versions: null, answer: null, judged: null, unsettled: false, route: state.route === "home" || state.route === "start" ? "night" : state.route });
   remember();
   await night();
 });
@@ -177,7 +177,7 @@ export async function runPins() {
 
 /** Begins long work and shows what comes of it as it comes. */
 export const begin = (kind, more = {}) => trying(async () => {
-  const slot = { season: "season", helps: "helps", drills: "drills" }[kind];
+  const slot = { season: "season", helps: "helps", drills: "drills", fit: "fitting", saved: "saving" }[kind];
   const told = await api.job({ kind, rig: state.rig.id, ...more });
   const work = { job: told.job, share: 0, told: "", parts: [], done: null, state: "running", version: state.rig.version };
   update({ [slot]: work });

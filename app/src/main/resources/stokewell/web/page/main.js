@@ -7,7 +7,8 @@ import { open, rigs, undo, redo, go, units, paper, stored, trying, learnPins } f
 import { useUnits, unitsInUse } from "./units.js";
 import { Banner } from "./night/findings.js";
 import { Notice } from "./look/notice.js";
-import { Night, Faults } from "./views/night.js";
+import { Night } from "./views/night.js";
+import { Faults } from "./views/faults.js";
 import { Safe } from "./views/safe.js";
 import { Help } from "./views/help.js";
 import { Winter } from "./views/winter.js";
@@ -16,15 +17,13 @@ import { Home } from "./views/home.js";
 import { Start } from "./views/start.js";
 import { Share } from "./views/share.js";
 import { Sensors } from "./views/sensors.js";
+import { Fit } from "./views/fit.js";
 import { Enter } from "./views/enter.js";
 import { t } from "./text.js";
 import "./drag.js";
 
-const VIEWS = { night: Night, safe: Safe, help: Help, winter: Winter, side: Side, share: Share, sensors: Sensors, home: Home, start: Start, join: Enter };
-const ASKED = ["night", "safe", "help", "winter", "side", "share", "sensors"];
-
-/** What the sensors say is asked only where there are any. */
-const asked = () => ASKED.filter(r => r !== "sensors" || state.session && state.session.shop);
+const VIEWS = { night: Night, safe: Safe, help: Help, winter: Winter, side: Side, share: Share, sensors: Sensors, fit: Fit, home: Home, start: Start, join: Enter };
+const ASKED = ["night", "safe", "help", "winter", "side", "sensors", "fit", "share"];
 
 function Head() {
   const { rig, undo: done, redo: undone, route } = state, bench = rig && ASKED.includes(route);
@@ -38,7 +37,7 @@ function Head() {
         bench && h("button", { type: "button", class: "round", disabled: !undone.length, title: undone.length ? t.redoOf(undone[undone.length - 1].said) : "", "aria-label": t.redo, onClick: redo }, "↷"),
         h("button", { type: "button", "aria-label": t.unitsLabel(unitsInUse()), onClick: () => units(unitsInUse() === "us" ? "si" : "us") }, unitsInUse() === "us" ? "°F · ft" : "°C · m"),
         h("button", { type: "button", "aria-label": t.paperLabel, onClick: () => paper(dark() ? "light" : "dark") }, dark() ? "☾" : "☀"))),
-    bench && h("nav", { "aria-label": t.questions }, h("ul", {}, asked().map(r => h("li", { key: r },
+    bench && h("nav", { "aria-label": t.questions }, h("ul", {}, ASKED.map(r => h("li", { key: r },
       h("a", { href: "#" + r, "aria-current": r === route ? "page" : undefined, onClick: e => { e.preventDefault(); go(r); } }, t.route[r],
         r === "side" && state.pins.length > 0 && h("span", { class: "pins" }, " " + state.pins.length)))))));
 }
@@ -50,7 +49,7 @@ const Waiting = () => h("p", { class: "waiting" }, t.running);
 function Page() {
   const { route, answer, rig } = state, bench = rig && ASKED.includes(route);
   const broken = bench && rig.faults.length > 0 && route !== "share" && route !== "sensors";
-  const View = ASKED.includes(route) && !rig ? Waiting : broken ? () => h(Faults, { rig }) : VIEWS[route] || Home;
+  const View = ASKED.includes(route) && !rig ? Waiting : broken ? Faults : VIEWS[route] || Home;
   return h("div", { class: "page" },
     h("a", { href: "#main", class: "skip", onClick: e => { e.preventDefault(); document.getElementById("main").focus(); } }, t.skip),
     h(Head, {}),

@@ -15,7 +15,9 @@ export const state = {
   part: null,             // which part's facts are open
   pins: [],               // nights kept side by side
   undo: [], redo: [],     // texts of the rig with what was done
-  season: null, helps: null, drills: null,   // long work and what it has told so far
+  season: null, helps: null, drills: null, fitting: null, saving: null,   // long work and what it has told so far
+  shop: null, taken: null, places: null,     // what the sensors say, the file just taken in, where they sit
+  fits: null, shown: null,                   // fits that the shop keeps, and the one that is looked at
   questions: null, answers: {}, versions: null,
   say: "",                // read aloud by a screen reader
   notice: null,           // what must be told and answered, such as a conflict

@@ -12,7 +12,7 @@ export const t = {
   questions: "Questions",
   route: {
     home: "Which rig?", start: "What have you got?", night: "Will it carry the night?", safe: "Is it safe?", help: "What would help?",
-    winter: "How much wood this winter?", side: "Which is better?", share: "Take it along?", sensors: "What do the sensors say?", join: "May I come in?",
+    winter: "How much wood this winter?", side: "Which is better?", share: "Take it along?", sensors: "What do the sensors say?", fit: "Did it work?", join: "May I come in?",
   },
   decides: "This is a sum, not an approval. Where steam, pressure, fire, smoke or carbon monoxide can hurt someone, local code and a licensed person decide.",
   local: "Everything is reckoned on this machine; nothing leaves it.",
@@ -128,7 +128,7 @@ export const t = {
     coldest: "Coldest mornings", day: d => String(d).slice(0, 10), outdoors: c => `(${c} outdoors)`,
   },
   progress: "How far it is", stop: "Stop", stoppedWork: "Stopped. What was found so far stands.",
-  workDone: { season: "The winter has been run.", helps: "The changes have been tried and ranked.", drills: "The drills have been run." },
+  workDone: { season: "The winter has been run.", helps: "The changes have been tried and ranked.", drills: "The drills have been run.", fit: "The rig has been held against its readings.", saved: "The two periods have been compared." },
 
   noPins: "Nothing is pinned yet. Pin a night, change something, pin again: here they stand side by side.",
   sideNote: "Same weather, same hours. The better of each row is underlined.",
@@ -137,10 +137,44 @@ export const t = {
   side: { safe: "worst finding", curves: "room and store top", morning: "room in the morning", lowest: "lowest room", store: "store in the morning", boil: "margin to boiling", toBoil: "boils without flow in", wood: "wood", intoWater: "of the fire into water", hours: "hours above the limit", best: "(better)", minds: n => `and ${n} to mind` },
 
   sensors: {
-    note: (from, until) => from ? `The week to ${t.moment(until)}, in half hours. Spikes and stuck readings are left out.` : "", none: "The shop's file knows no sensor yet: ./stokewell readings import FILE.",
+    note: (from, until) => from ? `The week to ${t.moment(until)}, in half hours. Spikes and stuck readings are left out.` : "", none: "No sensor is known here yet.", asked: "The shop's file is being read …", week: "The last week",
     count: (n, first, last) => n ? `${some(n, "reading", "readings")} from ${t.moment(first)} to ${t.moment(last)}.` : "No readings yet.", doubtful: n => `${some(n, "reading", "readings")} of this week in doubt.`,
     silent: "Nothing in this week.", label: (name, low, high, last) => `${name}: ${low} to ${high} in this week, ${last} at its end.`,
-    fit: "./stokewell fit RIG holds the rig against these readings: what the store loses, what the loop moves, and how well that is known.",
+    fit: "Hold the rig against these readings",
+  },
+  intake: {
+    file: "A logger's file", note: "A table as text (CSV), one reading or many in a row, with their times. A column of weights counts as loads of wood. All of it is taken in or, if a row is broken, nothing; the same file twice changes nothing.",
+    more: "If the file does not say", zone: "Time zone of its times", dates: "Order of its dates", decimal: "Decimal mark", unit: "Unit of its temperatures", asFile: "as the file has it",
+    word: { dmy: "day, month, year", mdy: "month, day, year", ymd: "year, month, day", point: "point: 20.5", comma: "comma: 20,5", C: "°C", F: "°F", K: "K" },
+    skip: "Leave out single rows that cannot be read", go: "Take it in",
+    taken: f => `${f.file}: ${some(f.sensors.length, "sensor", "sensors")}, ${f.changed ? some(f.sensors.reduce((n, s) => n + s.added, 0), "new reading", "new readings") : "nothing new"}.`,
+    line: s => {
+      const found = [[s.differed, "that the shop has otherwise: the shop's stand"], [s.missing, "without a number"], [s.twice, "more than once, kept once"], [s.impossible, "that cannot be, left out"], [s.unset, "from before the clock was set, left out"], [s.jumps, "out of order, put in order"], [s.spikes, "that leap, not used"], [s.stuck, "that stand still, not used"]];
+      return `${s.name}: ${some(s.readings, "reading", "readings")}, ${s.added} new` + (s.gaps ? `, ${some(s.gaps, "gap", "gaps")}` : "") + found.filter(([n]) => n > 0).map(([n, what]) => `; ${n} ${what}`).join("") + ".";
+    },
+  },
+  places: {
+    title: "Where they sit", note: "What the model is held against depends on it. Store and pipe sensors sit in a well or under the insulation.", asked: "The sensors are being looked at …",
+    unsure: list => `It is not clear where these sit: ${list}. Say so, or leave them out.`, ask: "say where …", name: p => p === "nothing" ? "nowhere: leave it out" : p,
+    said: "as you said", guess: why => `a guess: ${why}`, now: (sensor, place) => `${sensor}: ${place}.`,
+  },
+  fit: {
+    note: "The model of this rig is bent until it says what the sensors read. What it takes to bend it is what your rig really does. Two weeks tell more than two days; loads of wood that you noted tell most.",
+    none: "There are no readings yet. Take a logger's file in first.", bring: "Bring a logger's file",
+    from: "From (or where they begin)", until: "Until (or where they end)", weather: "Weather of those days", outdoor: "the sensor outdoors, or as the rig file names it",
+    go: "Hold it against the readings", again: "Once more", old: "The rig has changed since this was fitted.",
+    title: (rig, when) => `${rig}, ${when}`, learnt: "What was learnt", learntNote: "Each number as a factor on what the rig file says: 1.00 is as written. The interval holds the truth nine times in ten.",
+    factorHead: ["", "factor", "90 % between", "the readings tell it"], known: { well: "well", partly: "partly", hardly: "hardly" }, what: "what",
+    open: "What these readings cannot tell apart", kept: "Nights kept back", keptNote: "Foretold without having been seen, beside saying that all will be as it was the day before. The smaller the error, the better.",
+    keptHead: ["", "hours", "error of the model", "error of \"as the day before\""], sensors: "The sensors", sensorHead: ["sensor", "sits at", "because"],
+    noDanger: "A fit finds losses and strengths; it finds no danger: see \"Is it safe?\".", noCurves: "The curves are not kept: fit once more to see them.",
+    fits: "Fits that were kept", fitsNote: "In the shop's own file. Comparing them shows what a change to the rig has done.", made: iso => `made ${t.moment(iso)}`, look: "Look at it", shown: "shown above",
+  },
+  saving: {
+    title: "Do you burn less wood than before?", note: "The wood of two periods, for the same weather and, where the room was measured, the same warmth. It needs loads noted on every day that counts, from 10 days before and 5 after.",
+    by: "Compare", change: "all before a change with all after", periods: "two periods", day: "The rig was changed on",
+    ends: { "before-from": "Before: from", "before-until": "before: until", "after-from": "After: from", "after-until": "after: until" },
+    go: "Compare the wood", periods2: "The two periods", before: "before", after: "after", sure: "How sure it is", figureHead: ["", "value"], noDanger: "A saving says nothing of safety: see \"Is it safe?\".",
   },
 
   homeLead: "Draw the rig, drag a size, watch the night change.",

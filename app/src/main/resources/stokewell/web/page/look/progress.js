@@ -3,7 +3,7 @@ import { h } from "./draw.js";
 import { t } from "../text.js";
 
 export function Progress({ work, stop }) {
-  if (work.state === "failed") return h("p", { class: "fault", role: "alert" }, work.error ? work.error.message : t.failed);
+  if (work.state === "failed") return h("p", { class: "fault", role: "alert" }, work.error ? `${work.error.message} ${work.error.remedy || ""}` : t.failed);
   if (work.state === "stopped") return h("p", { class: "note" }, t.stoppedWork);
   if (work.state === "done") return null;
   const percent = Math.round(100 * (work.share || 0));

@@ -39,7 +39,7 @@ const grip = {
 
 export function Night() {
   const { answer, ghost, time, part, rig } = state;
-  if (!answer) return rig && rig.faults.length ? h(Faults, { rig }) : h("p", { class: "waiting" }, t.running);
+  if (!answer) return h("p", { class: "waiting" }, t.running);
   // what is not looked at while a hand moves waits until it rests
   const still = state.drag && state.before || answer;
   const view = answer.view, sample = Math.min(time, view.series.size - 1);
@@ -65,6 +65,3 @@ export function Night() {
       h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer: judged() }))),
     part && h(Sheet, { key: part + rig.id, view, sample, part, keys: state.keys, change, close: () => open(null), now: state.refusal, version: rig.version }));
 }
-
-export const Faults = ({ rig }) => h("section", { class: "faults" }, h("h2", {}, t.faults(rig.faults.length)),
-  h("ul", {}, rig.faults.map(f => h("li", {}, f.line ? t.line(f.line) + " " : "", f.key ? h("code", {}, f.key) : "", " ", f.what, " ", h("b", {}, f.right)))));

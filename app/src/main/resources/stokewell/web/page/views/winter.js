@@ -1,9 +1,9 @@
 // How much wood this winter? Months as they are found, the coldest mornings, the hours below the limit.
 import { h } from "../look/draw.js";
 import { state, update } from "../state.js";
-import * as api from "../api.js";
 import { begin, halt } from "../deeds.js";
 import { Progress } from "../look/progress.js";
+import { WeatherFor } from "../look/weather.js";
 import { degrees, kelvins, mass, decimals, unitsInUse } from "../units.js";
 import { nice } from "../night/scale.js";
 import { t } from "../text.js";
@@ -12,12 +12,9 @@ export function Winter() {
   const { season, rig } = state;
   const done = season && season.done ? season.done.season || season.done : null;
   const months = done && done.months ? done.months : season ? season.parts.map(p => p.month).filter(Boolean) : [];
-  if (!state.weather) learnWeather();
   return h("div", { class: "column" },
     h("p", { class: "note" }, t.winterNote),
-    state.weather && state.weather.length > 0 && h("div", { class: "field" }, h("label", { for: "winter-weather" }, t.weatherFor),
-      h("select", { id: "winter-weather", onChange: e => update({ winterWeather: e.target.value }) }, h("option", { value: "" }, t.weatherOwn),
-        state.weather.map(w => h("option", { value: w.file, selected: w.file === state.winterWeather }, w.file)))),
+    h(WeatherFor, { id: "winter-weather", label: t.weatherFor, own: t.weatherOwn, chosen: state.winterWeather, onChange: e => update({ winterWeather: e.target.value }) }),
     h("p", {}, (!season || season.state !== "running") && h("button", { type: "button", class: "main", onClick: () => begin("season", state.winterWeather ? { weather: state.winterWeather } : {}) }, season ? t.winterAgain : t.winterRun)),
     season && season.state === "failed" && h("p", { class: "note" }, t.weatherNeeds),
     season && h(Progress, { work: season, stop: () => halt("season") }),
@@ -26,17 +23,6 @@ export function Winter() {
     months.length > 0 && h(Months, { months, units: unitsInUse() }),
     done && done.mornings && h("section", {}, h("h2", {}, t.winter.coldest), h("ol", { class: "mornings" }, coldest(done.mornings).map(m =>
       h("li", {}, h("time", {}, t.winter.day(m.time)), " ", h("b", {}, degrees(m.roomC)), " ", t.winter.outdoors(degrees(m.outdoorsC, 0)))))));
-}
-
-let learning = false;
-
-/** Which weather files there are. */
-async function learnWeather() {
-  if (learning) return;
-  learning = true;
-  const told = await api.weather().catch(() => ({ files: [] }));
-  update({ weather: told.files });
-  learning = false;
 }
 
 const coldest = mornings => [...mornings].sort((a, b) => a.roomC - b.roomC).slice(0, 8);
