@@ -9,24 +9,37 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.hipparchus.distribution.continuous.BetaDistribution;
+import stokewell.fit.Watch;
 
 /** Tables of what {@link FitFaults} wrote: alarms without a fault, delays, and what was named. Arguments: its files. */
 public final class FaultTally {
 
-    /** A shop. */
-    private record Row(
-            String fault, int most, double days, int told, double strength, boolean near, List<String> named) {
+    private static final double FROM = Double.parseDouble(System.getProperty("from", Double.toString(Watch.THRESHOLD)));
+
+    /** A shop: the first look at which a change was told, or the last one; told is that look, -1 for none. */
+    private record Row(String fault, int most, int days, int told, double strength, boolean near, List<String> named) {
 
         static Row of(String line) {
-            String[] c = line.split(",", -1);
-            return new Row(
-                    c[1],
-                    Integer.parseInt(c[3]),
-                    Double.parseDouble(c[4]),
-                    Integer.parseInt(c[5]),
-                    Double.parseDouble(c[6]),
-                    c[7].equals("near"),
-                    c[8].isEmpty() ? List.of() : List.of(c[8].split(" or ")));
+            String[] c = line.split(",");
+            Row row = null;
+            for (int i = 3; i < c.length; i++) {
+                String[] look = c[i].split(";", -1);
+                if (look.length < 5) return null;
+                int after = Integer.parseInt(look[1]);
+                double strength = Double.parseDouble(look[2]);
+                boolean told = strength >= FROM && !look[4].isEmpty();
+                List<String> named = told ? List.of(look[4].split(" or ")) : List.of();
+                row = new Row(
+                        c[1],
+                        after,
+                        Integer.parseInt(look[0]),
+                        told ? after : -1,
+                        strength,
+                        look[3].equals("near"),
+                        named);
+                if (told) break;
+            }
+            return row;
         }
 
         String kind() {
@@ -45,7 +58,8 @@ public final class FaultTally {
         List<Row> rows = new ArrayList<>();
         for (String file : args) {
             for (String line : Files.readAllLines(Path.of(file))) {
-                if (line.split(",", -1).length == 9) rows.add(Row.of(line));
+                Row row = line.startsWith("#") ? null : Row.of(line);
+                if (row != null) rows.add(row);
             }
         }
         alarms(rows.stream().filter(r -> r.kind().equals("none")).toList());
@@ -130,6 +144,6 @@ public final class FaultTally {
         int needed = (int) Math.ceil(share * rows.size());
         return told.length >= needed
                 ? Integer.toString(told[needed - 1])
-                : "over " + rows.get(0).most();
+                : "over " + rows.stream().mapToInt(Row::most).max().orElseThrow();
     }
 }

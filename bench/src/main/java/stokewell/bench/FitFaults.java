@@ -46,6 +46,8 @@ public final class FitFaults {
     private final String[] args;
     private final int before;
     private final int[] looks;
+    /** Looks go on until a change is so strong: a tally can then take any limit up to it. */
+    private final double until = Double.parseDouble(System.getProperty("until", Double.toString(Watch.THRESHOLD)));
 
     private FitFaults(String[] args) {
         this.args = args;
@@ -90,39 +92,30 @@ public final class FitFaults {
             return f == null ? null : new Fault(onset, f.rig(), f.heat(), f.spot(), f.share());
         });
         Readings all = drawn.invented().readings();
-        int told = -1;
-        Watch watch = null;
-        try {
-            for (int k = 0; k < looks.length && told < 0; k++) {
-                Readings some = all.between(0, (before + looks[k]) * 86400.0);
+        StringBuilder line = new StringBuilder(args[0] + "," + fault + "," + seed);
+        for (int look : looks) {
+            Readings some = all.between(0, (before + look) * 86400.0);
+            Watch watch;
+            try {
                 watch = Fitting.watch(shop.rig(), shop.weather(), some, shop.knobs(), share -> true);
-                if (watch.deviation() != null) told = looks[k];
+            } catch (IllegalStateException stuck) {
+                line.append(",").append(look).append(";stuck");
+                break;
             }
-        } catch (IllegalStateException stuck) {
-            System.out.printf(Locale.ROOT, "%s,%s,%d,stuck%n", args[0], fault, seed);
-            return;
+            line.append(String.format(
+                    Locale.ROOT, ",%d;%d;%.1f;%s", before + look, look, watch.strength(), named(watch, onset)));
+            if (watch.deviation() != null && watch.strength() > until) break;
         }
-        double days = before + (told < 0 ? looks[looks.length - 1] : told);
-        System.out.printf(
-                Locale.ROOT,
-                "%s,%s,%d,%d,%.0f,%d,%.1f,%s%n",
-                args[0],
-                fault,
-                seed,
-                looks[looks.length - 1],
-                days,
-                told,
-                watch.strength(),
-                named(watch, onset));
+        System.out.println(line);
     }
 
     /** Whether the day was right, and what was named, first first. */
     private static String named(Watch watch, double onset) {
         Watch.Deviation d = watch.deviation();
-        if (d == null) return ",";
+        if (d == null) return ";";
         boolean near = onset >= d.earliest() - 1.5 * 86400 && onset <= d.latest() + 1.5 * 86400;
         List<String> alike = new ArrayList<>();
         for (Watch.Suspect s : d.alike()) alike.add(s.change().cause().name() + (d.over() ? " one day" : ""));
-        return (near ? "near" : "far") + "," + String.join(" or ", alike);
+        return (near ? "near" : "far") + ";" + String.join(" or ", alike);
     }
 }
