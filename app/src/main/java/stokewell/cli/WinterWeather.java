@@ -48,6 +48,31 @@ final class WinterWeather {
         return new Series("weather", Arrays.copyOf(time, n), Arrays.copyOf(value, n));
     }
 
+    /** The sun on the horizontal, W/m2, by the files that hold it; null where none does. */
+    static Series sun(List<Path> weather, long offset) {
+        List<Hourly> files = new ArrayList<>();
+        for (Path file : weather) {
+            Hourly h = hourly(file, offset);
+            if (h.sun().isPresent()) files.add(h);
+        }
+        if (files.isEmpty()) return null;
+        files.sort((x, y) -> x.start().compareTo(y.start()));
+        double[] time = new double[files.stream().mapToInt(Hourly::hours).sum()];
+        double[] value = new double[time.length];
+        int n = 0;
+        for (Hourly h : files) {
+            double start = h.start().toEpochSecond(ZoneOffset.UTC);
+            double[] global = h.sun().get().global();
+            for (int i = 0; i < global.length; i++) {
+                double t = start + 3600.0 * i;
+                if (n > 0 && t <= time[n - 1]) continue;
+                time[n] = t;
+                value[n++] = global[i];
+            }
+        }
+        return new Series("sun", Arrays.copyOf(time, n), Arrays.copyOf(value, n));
+    }
+
     private static Hourly hourly(Path file, long offset) {
         try {
             // only the clock of the place counts here

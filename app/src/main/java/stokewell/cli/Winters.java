@@ -53,7 +53,8 @@ final class Winters {
     @Option(
             names = "--weather",
             paramLabel = "FILE",
-            description = "Hourly weather of those days where no sensor was outdoors. Repeatable.")
+            description = "Hourly weather of those days: its temperatures where no sensor was outdoors, and its sun. "
+                    + "Repeatable.")
     List<Path> weather = new ArrayList<>();
 
     @Option(
@@ -175,6 +176,7 @@ final class Winters {
                 loads,
                 WinterWeather.outdoors(which, sensed(side), weather, side.source.offset()),
                 room ? side.source.at(Spot.ROOM) : null,
+                WinterWeather.sun(weather, side.source.offset()),
                 watch == null ? null : side.source.at(watch),
                 watch == Spot.STORE_TOP,
                 Double.isNaN(mean) ? WoodLoad.TOLD_MOISTURE : mean);

@@ -24,8 +24,7 @@ final class WeatherCsv {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d{0,15},\\d{1,25}");
     private static final Pattern YEAR_LAST = Pattern.compile("\\d{1,2}[-/.]\\d{1,2}[-/.]\\d");
     /** Numbers that stand for "not measured". */
-    private static final Set<Double> CODES =
-            Set.of(-9999.0, -9900.0, -999.0, -999.9, -99.9, -99.0, 999.9, 9999.0, 99999.0, 9999.9);
+    private static final double[] CODES = {-9999, -9900, -999, -999.9, -99.9, -99, 999.9, 9999, 99999, 9999.9};
 
     private static final Set<String> WORDS = Set.of("", "na", "n/a", "nan", "null", "none", "-", "m", "missing");
 
@@ -178,6 +177,9 @@ final class WeatherCsv {
         Set<WeatherStamp.Order> shown = EnumSet.noneOf(WeatherStamp.Order.class);
         boolean yearLast = false;
         for (CsvRecord row : records) {
+            if (WeatherStamp.yearFirst(cell(row, date).trim())) {
+                continue;
+            }
             WeatherStamp.orderShownBy(cell(row, date)).ifPresent(shown::add);
             yearLast |= YEAR_LAST.matcher(cell(row, date).trim()).lookingAt();
         }
@@ -230,6 +232,13 @@ final class WeatherCsv {
         for (Map.Entry<WeatherQuantity, WeatherColumns.Column> entry : columns.quantities.entrySet()) {
             WeatherColumns.Column column = entry.getValue();
             String text = cell(row, column.index()).trim();
+            double read = Decimal.read(text);
+            if (!Double.isNaN(read)) {
+                if (!isCode(read)) {
+                    values[entry.getKey().ordinal()] = column.unit().toSi(read);
+                }
+                continue;
+            }
             if (WORDS.contains(text.toLowerCase(Locale.ROOT))) {
                 continue;
             }
@@ -245,11 +254,24 @@ final class WeatherCsv {
                 continue;
             }
             double written = Double.parseDouble(text);
-            if (!CODES.contains(written)) {
+            if (!isCode(written)) {
                 values[entry.getKey().ordinal()] = column.unit().toSi(written);
             }
         }
         return values;
+    }
+
+    /** Whether a number stands for "not measured"; none of them is small. */
+    private static boolean isCode(double written) {
+        if (Math.abs(written) < 99) {
+            return false;
+        }
+        for (double code : CODES) {
+            if (written == code) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String cell(CsvRecord row, int column) {

@@ -91,6 +91,9 @@ public final class WeatherFile {
 
     /** UTF-8, or Latin-1 where it is not: older files write the degree sign so. */
     private static String decoded(byte[] bytes) {
+        if (ascii(bytes)) {
+            return new String(bytes, StandardCharsets.ISO_8859_1);
+        }
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()
@@ -99,5 +102,14 @@ public final class WeatherFile {
         } catch (CharacterCodingException e) {
             return new String(bytes, StandardCharsets.ISO_8859_1);
         }
+    }
+
+    private static boolean ascii(byte[] bytes) {
+        for (byte b : bytes) {
+            if (b < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -94,10 +94,17 @@ final class WeatherHours {
         return blocks == 12 && years;
     }
 
+    private Optional<Integer> firstOffset() {
+        for (WeatherTable.Row row : table.rows()) {
+            if (row.stamp().offset().isPresent()) {
+                return row.stamp().offset();
+            }
+        }
+        return Optional.empty();
+    }
+
     private List<Timed> timed() {
-        Optional<Integer> stated = table.rows().stream()
-                .flatMap(row -> row.stamp().offset().stream())
-                .findFirst();
+        Optional<Integer> stated = firstOffset();
         boolean utc = table.utc() || stated.isPresent();
         if (utc && site.isEmpty() && stated.orElse(0) == 0) {
             throw new WeatherFault(

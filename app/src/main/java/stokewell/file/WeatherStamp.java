@@ -27,11 +27,22 @@ record WeatherStamp(int year, int month, int day, int second, Optional<Integer> 
     private static final Pattern CLOCK = Pattern.compile(
             "[T ]*(\\d{1,2})(?::(\\d{2})(?::(\\d{2})(?:\\.\\d{1,9})?)?)?\\s*(Z|UTC|GMT|[+-]\\d{2}:?\\d{2})?");
 
+    /** As PVGIS writes it: "20050101:0010". */
+    private static final int COMPACT_LENGTH = 13;
+
     static final int DAY = 86400;
 
     /** A date with or without a clock time. */
     static Optional<WeatherStamp> parse(String text, Order order) {
         String trimmed = text.trim();
+        if (trimmed.length() == COMPACT_LENGTH && trimmed.charAt(8) == ':') {
+            int date = Decimal.whole(trimmed, 0, 8);
+            int hour = Decimal.whole(trimmed, 9, 11);
+            int minute = Decimal.whole(trimmed, 11, 13);
+            if (date >= 0 && hour >= 0 && minute >= 0) {
+                return of(date / 10000, date / 100 % 100, date % 100, hour * 3600 + minute * 60, Optional.empty());
+            }
+        }
         Matcher compact = COMPACT.matcher(trimmed);
         if (compact.matches()) {
             int second = compact.group(4) == null ? 0 : number(compact, 4) * 3600 + number(compact, 5) * 60;
@@ -67,6 +78,11 @@ record WeatherStamp(int year, int month, int day, int second, Optional<Integer> 
                 && second >= 0
                 && second <= DAY;
         return real ? Optional.of(new WeatherStamp(year, month, day, second, offset)) : Optional.empty();
+    }
+
+    /** Whether a date begins with a year of four digits: then there is no question of order. */
+    static boolean yearFirst(String text) {
+        return text.length() > 4 && Decimal.whole(text, 0, 4) >= 0;
     }
 
     /** Which of the two orders a date with the year last must have: empty if it could be either or is no such date. */

@@ -70,6 +70,8 @@ public final class SavedJson {
         json.number("kgPerDayK", l.slope() / WoodLoad.TOLD_HEAT, 5);
         if (Double.isInfinite(l.bend())) json.nothing("bendK");
         else json.number("bendK", l.bend(), 3);
+        if (l.sunny()) json.number("kgPerDayWm2", l.sun() / WoodLoad.TOLD_HEAT, 6);
+        else json.nothing("kgPerDayWm2");
         json.number("cvRmse", l.cvRmse(), 4).number("r2", l.explained(), 4);
         json.number("rho", l.rho(), 4).count("rows", l.rows()).number("worthRows", l.effective(), 2);
         json.shut();

@@ -8,6 +8,7 @@ import stokewell.fit.WoodDay;
 import stokewell.fit.WoodLine;
 import stokewell.fit.WoodLoad;
 import stokewell.fit.WoodPeriod;
+import stokewell.fit.WoodRow;
 
 /** The numbers behind a comparison, as rows of words. */
 final class SavedTable {
@@ -42,6 +43,9 @@ final class SavedTable {
             rows.add(new String[] {
                 "room", as.temperature(SavedWords.room(s.before()), 1), as.temperature(SavedWords.room(s.after()), 1)
             });
+        }
+        if (s.sunMeasured()) {
+            rows.add(new String[] {"sun a day", sun(s.rowsBefore()), sun(s.rowsAfter())});
         }
         if (s.afterLine() != null) rows.add(new String[] {"for each degree", slope(s.line()), slope(s.afterLine())});
         return rows;
@@ -84,7 +88,20 @@ final class SavedTable {
         return Numbers.of(100 * value, 1) + " " + plusMinus + " " + Numbers.of(100 * half, 1) + " %";
     }
 
+    private static String sun(List<WoodRow> rows) {
+        double mean = rows.stream().mapToDouble(r -> r.days() * r.sun()).sum()
+                / rows.stream().mapToInt(WoodRow::days).sum();
+        return Numbers.of(SavedWords.SUN_DAY * mean, 1) + " kWh/m2";
+    }
+
     private String line(WoodLine l) {
+        if (!l.sunny()) return bare(l);
+        return bare(l) + (l.sun() < 0 ? "; less " : "; more ")
+                + as.mass(Math.abs(l.sun()) / SavedWords.SUN_DAY / WoodLoad.TOLD_HEAT, 2)
+                + " a day for each kWh/m2 of sun a day";
+    }
+
+    private String bare(WoodLine l) {
         String x = s.comfort() ? "room less outdoors" : "cold outdoors";
         if (Double.isInfinite(l.bend())) return slope(l) + " of " + x + ", no bend";
         String bend = s.comfort()

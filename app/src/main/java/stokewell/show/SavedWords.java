@@ -19,6 +19,9 @@ final class SavedWords {
     /** Common practice, no source: from then on the sun differs by more than weather does, days. */
     private static final int SEASON = 21;
 
+    /** From a mean of W/m2 to kWh/m2 a day. */
+    static final double SUN_DAY = 0.024;
+
     private final SavedFacts facts;
     private final Saving s;
     private final Measure as;
@@ -186,11 +189,34 @@ final class SavedWords {
         return p.days().get(p.days().size() / 2).date().getDayOfYear();
     }
 
-    private void trust(List<String> all) {
+    private void sun(List<String> all) {
+        double more = SUN_DAY * s.moreSun();
+        if (s.line().sunny() && !s.line().showsSun()) {
+            all.add("The days after had " + Numbers.of(Math.abs(more), 1) + " kWh/m2 of sun a day "
+                    + (more < 0 ? "less" : "more")
+                    + ". What that is worth in wood hardly shows in the days before: it is "
+                    + "taken into account, and the interval is wider for it.");
+            return;
+        }
+        if (s.line().sunny()) {
+            all.add("The sun is taken into account: a kWh/m2 of it a day saves "
+                    + wood(-s.line().sun() / SUN_DAY, 2) + " of wood, and the days after had "
+                    + Numbers.of(Math.abs(more), 1) + (more < 0 ? " less" : " more") + " a day.");
+            return;
+        }
+        if (s.sunMeasured()) {
+            all.add("The sun does not show in the wood before, and is left out.");
+            return;
+        }
         if (apart() > SEASON) {
             all.add("The two periods lie " + apart() + " days apart in the year: more sun in the one looks like wood "
-                    + "saved in it, and is not taken into account.");
+                    + "saved in it, and is not taken into account. --weather with a file of those days that holds the "
+                    + "sun puts it in.");
         }
+    }
+
+    private void trust(List<String> all) {
+        sun(all);
         if (s.length() > 1) {
             all.add("Single days are too uneven for a line (loads are lumpy, or a store carries heat over): "
                     + (s.length() == 7 ? "weeks" : "stretches of " + s.length() + " days") + " are compared.");

@@ -77,6 +77,36 @@ class SavedVerbTest {
         return Shell.say(words.toArray(String[]::new));
     }
 
+    /** Hourly weather with sun, over both winters: ever stronger in the second. */
+    private String weather(LocalDateTime from, int days, double middle) throws IOException {
+        List<String> lines = new ArrayList<>(List.of("time,temp_c,wind_m_s,ghi"));
+        Random dice = new Random(7);
+        double clear = 0;
+        for (int h = 0; h < 24 * days; h++) {
+            int hour = from.plusHours(h).getHour();
+            if (hour == 0) clear = 0.2 + 1.6 * dice.nextDouble();
+            double sun = Math.max(0, Math.sin((hour - 6) * Math.PI / 12)) * Math.PI * middle * clear;
+            lines.add(String.format(Locale.ROOT, "%s,0.0,2.0,%.0f", from.plusHours(h), sun));
+        }
+        return file("weather-" + from.toLocalDate() + ".csv", lines);
+    }
+
+    @Test
+    void theSunOfTheWeatherFileIsTakenIntoAccount() throws IOException {
+        Shell.Said said = compare(
+                first(),
+                second(0.8, 16, 60),
+                true,
+                "--weather",
+                weather(LocalDateTime.of(2023, 11, 1, 0, 0), 70, 40),
+                "--weather",
+                weather(LocalDateTime.of(2024, 11, 1, 0, 0), 60, 90));
+        assertThat(said.status()).isZero();
+        assertThat(flat(said))
+                .containsPattern(
+                        "had 1\\.\\d kWh/m2 of sun a day more. What that is worth in wood hardly shows in the days before");
+    }
+
     /** The card without its line ends. */
     private static String flat(Shell.Said said) {
         return said.out().replaceAll("\\s+", " ");

@@ -24,11 +24,12 @@ public final class FitBench {
     public static void main(String[] args) throws Exception {
         InventedShop shop = InventedShop.of(args[0], args[1], args[2], Integer.parseInt(args[3]));
         OperatingSystemMXBean machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+        List<Knob> knobs = EIGHT.stream().filter(shop.knobs()::contains).toList();
         for (int k = 0; k < Integer.parseInt(args[4]); k++) {
             InventedShop.Drawn drawn = shop.drawn(1 + k, 1, truth -> null);
             long cpu = machine.getProcessCpuTime();
             long began = System.nanoTime();
-            Fit fit = Fitting.fit(shop.rig(), shop.weather(), drawn.invented().readings(), EIGHT, share -> true);
+            Fit fit = Fitting.fit(shop.rig(), shop.weather(), drawn.invented().readings(), knobs, share -> true);
             System.out.printf(
                     Locale.ROOT,
                     "%d days, %d numbers: %.2f s, %.2f s of processors, %d runs, %s%n",

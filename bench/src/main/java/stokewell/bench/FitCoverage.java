@@ -3,17 +3,13 @@ package stokewell.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import stokewell.fit.Burns;
 import stokewell.fit.Estimate;
-import stokewell.fit.Estimator;
 import stokewell.fit.Fitting;
-import stokewell.fit.ShopModel;
 import stokewell.fit.Spot;
-import stokewell.run.Replay;
-import stokewell.run.Simulation;
 
 /**
- * How often the interval of a fit holds the truth: shops invented around a rig, each fitted by the rig as its file tells it.
+ * How often the interval of a fit holds the truth: shops invented around a rig, each fitted by the rig as its file tells it,
+ * on the way that {@code ./stokewell fit} goes: from the first days to those before the nights kept back to all.
  *
  * <p>Arguments: rig file, weather file, first moment, days, runs, seed. {@code -Dwider=1} leaves the intervals as least squares
  * tells them, {@code -Dspoil=} makes the readings worse.
@@ -21,7 +17,6 @@ import stokewell.run.Simulation;
 public final class FitCoverage {
 
     private final InventedShop shop;
-    private final Simulation settled;
     private final double spoil = Double.parseDouble(System.getProperty("spoil", "1"));
     private final double wider = Double.parseDouble(System.getProperty("wider", Double.toString(Fitting.WIDER)));
     private final List<Double> ratios = new ArrayList<>();
@@ -35,8 +30,6 @@ public final class FitCoverage {
 
     private FitCoverage(InventedShop shop) {
         this.shop = shop;
-        settled = Replay.settled(
-                shop.rig(), shop.weather().meanDay(shop.begin(), shop.begin().plusDays(shop.days())), true);
     }
 
     public static void main(String[] args) throws Exception {
@@ -51,29 +44,17 @@ public final class FitCoverage {
     private void one(long seed) {
         InventedShop.Drawn drawn = shop.drawn(seed, spoil, truth -> null);
         long began = System.nanoTime();
-        ShopModel model = new ShopModel(
-                shop.rig(),
-                shop.weather(),
-                settled,
-                drawn.invented().readings(),
-                Burns.of(
-                        drawn.noted(),
-                        null,
-                        shop.rig(),
-                        0,
-                        shop.until(),
-                        shop.begin().toLocalTime().toSecondOfDay()),
-                shop.knobs());
         Estimate e;
         try {
-            e = Estimator.of(model, model.observed(), share -> true).widened(wider);
+            e = Fitting.numbers(shop.rig(), shop.weather(), drawn.invented().readings(), shop.knobs(), share -> true)
+                    .widened(wider);
         } catch (IllegalStateException stuck) {
             failed++;
             return;
         }
         seconds += (System.nanoTime() - began) * 1e-9;
         engineRuns += e.runs();
-        names = model.unknowns().stream().map(u -> u.name()).toList();
+        names = e.unknowns().stream().map(u -> u.name()).toList();
         for (int j = 0; j < names.size(); j++) {
             double right;
             if (j < shop.knobs().size()) right = drawn.factor()[j];

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import stokewell.fit.Fitting;
 import stokewell.fit.Knob;
@@ -16,17 +16,38 @@ import stokewell.fit.Spot;
 import stokewell.fit.Watch;
 
 /**
- * What a fit says of faults that were put into invented shops, from a day on: how many days of the fault it takes, whether the
- * day and the cause are right, and how often it tells of a change where there was none.
+ * What a fit says of faults that were put into invented shops from a day on. Each shop is fitted with the days up to the first
+ * look after the fault, then up to the second and so on, until a change is told: as a person does who fits again every
+ * few days. One line a shop; {@link FaultTally} makes tables of many.
  *
  * <p>Arguments: rig file, weather file, first moment, shops, seed, days before the fault, then the days after it to look
- * at, in order, with commas; then the faults, all without any.
+ * at, in order, with commas; then the faults as {@code pump=0.4} or {@code none}, all of {@link #USUAL} without any.
  */
 public final class FitFaults {
+
+    /** A small and a large one of each kind. */
+    static final List<String> USUAL = List.of(
+            "none",
+            "wood=0.35",
+            "wood=0.6",
+            "pickup=0.7",
+            "pickup=0.4",
+            "pump=0.6",
+            "pump=0.3",
+            "sensor=0.2",
+            "sensor=0.5",
+            "jacket=1.7",
+            "jacket=3",
+            "emitter=0.7",
+            "emitter=0.4",
+            "leakage=2",
+            "leakage=4");
 
     private final String[] args;
     private final int before;
     private final int[] looks;
+    /** Looks go on until a change is so strong: a tally can then take any limit up to it. */
+    private final double until = Double.parseDouble(System.getProperty("until", Double.toString(Watch.THRESHOLD)));
 
     private FitFaults(String[] args) {
         this.args = args;
@@ -36,86 +57,65 @@ public final class FitFaults {
         for (int i = 0; i < looks.length; i++) looks[i] = Integer.parseInt(days[i]);
     }
 
-    private static Map<String, UnaryOperator<Fault>> faults() {
-        Map<String, UnaryOperator<Fault>> all = new LinkedHashMap<>();
-        all.put("none", t -> null);
-        all.put("wood", t -> new Fault(0, Rehearsal.wetted(t.rig(), 0.45), 1, null, 0));
-        all.put("pickup", turned(Knob.PICKUP, 0.5));
-        all.put("pump", turned(Knob.PUMP, 0.4));
-        all.put("store top sensor loose", t -> new Fault(0, t.rig(), 1, Spot.STORE_TOP, 0.4));
-        all.put("jacket", turned(Knob.JACKET, 2.5));
-        all.put("emitter", turned(Knob.EMITTER, 0.5));
-        all.put("leakage", turned(Knob.LEAKAGE, 3));
+    /** Each takes its size: water over dry wood, a factor, the share of the way to the room that a sensor reads. */
+    private static Map<String, DoubleFunction<UnaryOperator<Fault>>> kinds() {
+        Map<String, DoubleFunction<UnaryOperator<Fault>>> all = new LinkedHashMap<>();
+        all.put("none", size -> t -> null);
+        all.put("wood", size -> t -> new Fault(0, Rehearsal.wetted(t.rig(), size), 1, null, 0));
+        all.put("sensor", size -> t -> new Fault(0, t.rig(), 1, Spot.STORE_TOP, size));
+        for (Knob knob : List.of(Knob.PICKUP, Knob.PUMP, Knob.JACKET, Knob.EMITTER, Knob.LEAKAGE)) {
+            all.put(
+                    knob.name().toLowerCase(Locale.ROOT),
+                    size -> t -> new Fault(0, knob.turned(t.rig(), size), 1, null, 0));
+        }
         return all;
-    }
-
-    private static UnaryOperator<Fault> turned(Knob knob, double factor) {
-        return t -> new Fault(0, knob.turned(t.rig(), factor), 1, null, 0);
     }
 
     public static void main(String[] args) throws Exception {
         FitFaults f = new FitFaults(args);
-        List<String> wanted = List.of(args).subList(7, args.length);
-        for (Map.Entry<String, UnaryOperator<Fault>> e : faults().entrySet()) {
-            if (wanted.isEmpty() || wanted.contains(e.getKey())) f.row(e.getKey(), e.getValue());
+        List<String> wanted = args.length > 7 ? List.of(args).subList(7, args.length) : USUAL;
+        InventedShop shop = InventedShop.of(args[0], args[1], args[2], f.before + f.looks[f.looks.length - 1]);
+        // shop by shop, all faults of each: a run that is stopped has some of everything
+        for (int s = 0; s < Integer.parseInt(args[3]); s++) {
+            for (String fault : wanted) f.one(shop, Long.parseLong(args[4]) + s, fault);
         }
     }
 
-    private void row(String name, UnaryOperator<Fault> fault) throws Exception {
-        int shops = Integer.parseInt(args[3]);
-        int most = looks[looks.length - 1];
-        InventedShop shop = InventedShop.of(args[0], args[1], args[2], before + most);
+    private void one(InventedShop shop, long seed, String fault) {
+        String[] parts = fault.split("=");
+        boolean isKnob = !List.of("none", "wood", "sensor").contains(parts[0]);
+        if (isKnob && !shop.knobs().contains(Knob.valueOf(parts[0].toUpperCase(Locale.ROOT)))) return;
+        double size = parts.length < 2 ? 0 : Double.parseDouble(parts[1]);
         double onset = before * 86400.0 - 2 * 3600;
-        int[] told = new int[looks.length];
-        int right = 0;
-        int among = 0;
-        int wrong = 0;
-        int dated = 0;
-        List<Double> strengths = new ArrayList<>();
-        TreeMap<String, Integer> named = new TreeMap<>();
-        for (int s = 0; s < shops; s++) {
-            InventedShop.Drawn drawn = shop.drawn(Long.parseLong(args[4]) + s, 1, t -> {
-                Fault f = fault.apply(t);
-                return f == null ? null : new Fault(onset, f.rig(), f.heat(), f.spot(), f.share());
-            });
-            Readings all = drawn.invented().readings();
-            for (int k = looks.length - 1; k >= 0; k--) {
-                Readings some = all.between(0, (before + looks[k]) * 86400.0);
-                Watch w = Fitting.watch(shop.rig(), shop.weather(), some, FitBench.EIGHT, share -> true);
-                if (k == looks.length - 1) strengths.add(w.strength());
-                // what is not seen after many days is not looked for after few
-                if (w.deviation() == null) break;
-                told[k]++;
-                if (k < looks.length - 1) continue;
-                List<String> alike = w.deviation().alike().stream()
-                        .map(x -> x.change().cause().name())
-                        .toList();
-                named.merge((w.deviation().over() ? "one day: " : "") + String.join(" or ", alike), 1, Integer::sum);
-                if (alike.size() == 1 && alike.contains(name)) right++;
-                else if (alike.contains(name)) among++;
-                else wrong++;
-                boolean near = onset >= w.deviation().earliest() - 1.5 * 86400
-                        && onset <= w.deviation().latest() + 1.5 * 86400;
-                if (near) dated++;
+        InventedShop.Drawn drawn = shop.drawn(seed, 1, t -> {
+            Fault f = kinds().get(parts[0]).apply(size).apply(t);
+            return f == null ? null : new Fault(onset, f.rig(), f.heat(), f.spot(), f.share());
+        });
+        Readings all = drawn.invented().readings();
+        StringBuilder line = new StringBuilder(args[0] + "," + fault + "," + seed);
+        for (int look : looks) {
+            Readings some = all.between(0, (before + look) * 86400.0);
+            Watch watch;
+            try {
+                watch = Fitting.watch(shop.rig(), shop.weather(), some, shop.knobs(), share -> true);
+            } catch (IllegalStateException stuck) {
+                line.append(",").append(look).append(";stuck");
+                break;
             }
-        }
-        strengths.sort(null);
-        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "%-24s told after", name));
-        for (int k = 0; k < looks.length; k++) {
-            line.append(String.format(Locale.ROOT, " %d d: %d/%d", looks[k], told[k], shops));
+            line.append(String.format(
+                    Locale.ROOT, ",%d;%d;%.1f;%s", before + look, look, watch.strength(), named(watch, onset)));
+            if (watch.deviation() != null && watch.strength() > until) break;
         }
         System.out.println(line);
-        System.out.printf(
-                Locale.ROOT,
-                "  after %d d: day right %d, named %d, among those named %d, wrong %d; strengths %s%n  %s%n",
-                most,
-                dated,
-                right,
-                among,
-                wrong,
-                strengths.stream()
-                        .map(x -> String.format(Locale.ROOT, "%.0f", x))
-                        .toList(),
-                named);
+    }
+
+    /** Whether the day was right, and what was named, first first. */
+    private static String named(Watch watch, double onset) {
+        Watch.Deviation d = watch.deviation();
+        if (d == null) return ";";
+        boolean near = onset >= d.earliest() - 1.5 * 86400 && onset <= d.latest() + 1.5 * 86400;
+        List<String> alike = new ArrayList<>();
+        for (Watch.Suspect s : d.alike()) alike.add(s.change().cause().name() + (d.over() ? " one day" : ""));
+        return (near ? "near" : "far") + ";" + String.join(" or ", alike);
     }
 }

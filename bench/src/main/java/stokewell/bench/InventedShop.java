@@ -2,7 +2,6 @@ package stokewell.bench;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
@@ -12,7 +11,6 @@ import stokewell.fit.Knob;
 import stokewell.fit.Rehearsal;
 import stokewell.fit.Spot;
 import stokewell.network.Compiler;
-import stokewell.rig.Habit;
 import stokewell.rig.Rig;
 import stokewell.run.Replay;
 import stokewell.run.Simulation;
@@ -55,14 +53,7 @@ record InventedShop(Rig rig, Weather weather, LocalDateTime begin, int days, Lis
             truth = knobs.get(k).turned(truth, Math.exp(factor[k]));
             if (knobs.get(k) == Knob.WOOD) heat = Math.exp(factor[k]);
         }
-        List<Replay.Load> loads = new ArrayList<>();
-        for (int d = 0; d < days; d++) {
-            for (Habit.Load l : ((Habit.Clock) rig.habit()).loads()) {
-                if (dice.nextDouble() < 0.15) continue;
-                double t = d * 86400 + l.at() - begin.toLocalTime().toSecondOfDay() + 1200 * dice.nextGaussian();
-                if (t > 600) loads.add(new Replay.Load(t, l.mass() * (0.8 + 0.4 * dice.nextDouble())));
-            }
-        }
+        List<Replay.Load> loads = InventedReadings.loads(rig, begin, days, dice);
         Simulation settled = Replay.settled(truth, weather.meanDay(begin, begin.plusDays(days)), false);
         Rehearsal.Invented invented = Rehearsal.readings(
                 truth,

@@ -19,6 +19,7 @@ final class StoreRules {
 
     static void look(Subject s, Findings f) {
         weight(s, f);
+        headroom(s, f);
         if (s.rig().store().shape() instanceof Store.Shape.Square q) walls(s, f, q);
     }
 
@@ -30,15 +31,15 @@ final class StoreRules {
         double good = s.around().floorGoodFor();
         boolean slab = s.rig().room().floor() instanceof Room.Floor.Slab;
         String why = say(
-                "%.0f kg on %.2f m²: %.1f kPa (%.0f psf). A timber floor is made for %.1f kPa.",
-                mass, area, load / 1000, load / 47.88, HOUSE_FLOOR / 1000);
+                "%.0f kg on %.2f m²: %.1f kPa (%.0f psf). A timber floor is made for %.1f kPa (%.0f psf).",
+                mass, area, load / 1000, load / 47.88, HOUSE_FLOOR / 1000, HOUSE_FLOOR / 47.88);
         String basis = "1 m of water is 9.8 kPa; house floors 1.9 kPa (40 psf): building codes";
         if (store.standing() == Store.Standing.EARTH) return;
         if (!Double.isNaN(good) && good < load) {
             f.stop(
                     "store.weight",
                     "The floor does not carry the store.",
-                    why + say(" This one is good for %.1f kPa.", good / 1000),
+                    why + say(" This one is good for %.1f kPa (%.0f psf).", good / 1000, good / 47.88),
                     "Stand it on the ground, on a slab 100 mm wider all round, never on joists; spread it with steel and have it "
                             + "checked.",
                     basis);
@@ -59,6 +60,18 @@ final class StoreRules {
         } else {
             f.fine("store.weight", "The floor carries the store.", why, basis);
         }
+    }
+
+    private static void headroom(Subject s, Findings f) {
+        double top = s.waterTop() + s.rig().store().lid().thickness();
+        double ceiling = s.rig().room().height();
+        if (top <= ceiling) return;
+        f.mend(
+                "store.headroom",
+                say("The store ends at %.2f m, above the ceiling at %.2f m.", top, ceiling),
+                "It does not fit, and a header that is to stand over it would be outside.",
+                "Make it lower and wider, or lay it down.",
+                "heights in the rig file");
     }
 
     private static void walls(Subject s, Findings f, Store.Shape.Square q) {

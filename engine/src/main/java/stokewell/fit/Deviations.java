@@ -24,8 +24,6 @@ final class Deviations {
     private static final int MOST = 6;
 
     private static final double WORTH = 0.2;
-    /** A likelihood counts as so much less, since errors are so much wider than least squares tells. */
-
     /** What passes in a day must show twice as strongly: a load badly weighed does that on any day. */
     private static final double PASSING = 0.5;
 
@@ -109,6 +107,7 @@ final class Deviations {
         }
         Whitened.Gain gain = about.gain(cut, cause.spread());
         double counts = Double.isFinite(until) ? PASSING : 1;
+        if (Math.abs(gain.size()) < cause.least()) counts = 0;
         return new Hypothesis(new Change(cause, from, until, cause.held(gain.size())), counts * gain.fall());
     }
 
@@ -128,7 +127,8 @@ final class Deviations {
                 + estimate.known(estimate.value());
         List<Watch.Suspect> suspects = new ArrayList<>(shortlist.parallelStream()
                 .map(h -> played(h.change(), before))
-                .filter(s -> s.fall() > 0)
+                .filter(s -> s.fall() > 0
+                        && Math.abs(s.change().size()) >= s.change().cause().least())
                 .sorted(Comparator.comparingDouble((Watch.Suspect s) -> -s.fall()))
                 .toList());
         if (suspects.isEmpty()) return null;

@@ -7,6 +7,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.DoublePredicate;
 import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -32,6 +33,8 @@ public final class Estimator {
     private static final double SPIKE = 6;
     private static final int MOST_ROUNDS = 6;
     private static final double HOPELESS = 1e3;
+    /** A fit rests when a round moves no value by more than this share of its own standard error. */
+    private static final double REST = 0.3;
 
     private final Observed observed;
     private final List<Unknown> unknowns;
@@ -41,6 +44,8 @@ public final class Estimator {
     private final double[] weight;
     private final boolean[] skip;
     private final boolean[] hidden;
+    /** Slopes that the last fit stepped by, whitened, what was known before below them. */
+    private double[][] stepped;
 
     private Estimator(Response response, Observed observed, DoublePredicate goOn) {
         this.observed = observed;
@@ -50,6 +55,7 @@ public final class Estimator {
         skip = new boolean[observed.rows()];
         hidden = new boolean[observed.rows()];
         weight = new double[observed.rows()];
+        stepped = new double[0][];
         Arrays.fill(weight, 1);
         disturbances = new ArrayList<>();
         for (Observed.Channel c : observed.channels()) disturbances.add(Disturbance.white(c.error()));
@@ -124,16 +130,43 @@ public final class Estimator {
             if (weighed) reweigh(asked.read(p));
             asked.round();
             double[] next = fit(p, dear ? 3 : round == 0 ? 8 : 4);
-            double furthest = 0;
-            for (int j = 0; j < next.length; j++) {
-                furthest = Math.max(
-                        furthest, Math.abs(next[j] - p[j]) / unknowns.get(j).spread());
-            }
+            double furthest = furthest(p, next);
             p = next;
             if (asked.read(p) == null) throw new IllegalStateException("the model has no answer for its own best fit");
-            settled = weighed && furthest < 0.1;
+            settled = weighed && furthest < REST;
         }
         return new Rounds(p, round, settled);
+    }
+
+    /**
+     * The longest of the steps of a round, each in standard errors of its own value: what was known before may be so wide
+     * that a step which is short against it is long against what the readings tell.
+     */
+    private double furthest(double[] before, double[] after) {
+        int n = before.length;
+        RealMatrix information = new Array2DRowRealMatrix(n, n);
+        for (double[] row : stepped) {
+            for (int i = 0; i < n; i++) for (int j = 0; j < n; j++) information.addToEntry(i, j, row[i] * row[j]);
+        }
+        double furthest = 0;
+        try {
+            // scaled to ones on the diagonal: unknowns may be of very different size
+            RealMatrix scaled = new Array2DRowRealMatrix(n, n);
+            double[] size = new double[n];
+            for (int i = 0; i < n; i++) size[i] = 1 / Math.sqrt(information.getEntry(i, i));
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) scaled.setEntry(i, j, size[i] * size[j] * information.getEntry(i, j));
+            }
+            RealMatrix inverse =
+                    new CholeskyDecomposition(scaled, 1e-10, 1e-14).getSolver().getInverse();
+            for (int j = 0; j < n; j++) {
+                double error = size[j] * Math.sqrt(inverse.getEntry(j, j));
+                furthest = Math.max(furthest, Math.abs(after[j] - before[j]) / error);
+            }
+            return furthest;
+        } catch (MathRuntimeException singular) {
+            return Double.POSITIVE_INFINITY;
+        }
     }
 
     /** One fit with the disturbances as they stand. */
@@ -172,6 +205,7 @@ public final class Estimator {
                     for (int i = 0; i < observed.rows(); i++) a[i][j] = columns[j][i];
                     a[observed.rows() + j][j] = 1 / unknowns.get(j).spread();
                 }
+                stepped = a;
                 return new Array2DRowRealMatrix(a, false);
             }
         };

@@ -58,26 +58,10 @@ public final class Fitting {
      */
     public static Fit fit(
             Rig rig, Weather weather, Readings readings, List<Knob> knobs, List<Knob> closely, DoublePredicate goOn) {
-        double from = readings.from();
-        double until = readings.until();
-        double days = (until - from) / DAY;
-        if (days < 1.5) throw new IllegalArgumentException("a fit needs a day and a half of readings or more");
-        int kept = keptBack(days);
-        double cut = until - kept * DAY;
-        List<List<Fit.Holdout>> held = new ArrayList<>();
-        Found found = found(
-                rig,
-                weather,
-                readings,
-                knobs,
-                kept == 0
-                        ? Estimator::of
-                        : (whole, observed, start, go) -> Estimator.of(
-                                whole, observed, start, cut, p -> held.add(holdout((ShopModel) whole, p, cut)), go),
-                done -> goOn.test(0.8 * done));
-        ShopModel whole = found.model();
-        Estimate told = found.told();
-        List<Fit.Holdout> holdout = held.isEmpty() ? null : held.get(0);
+        Kept kept = kept(rig, weather, readings, knobs, done -> goOn.test(0.8 * done));
+        ShopModel whole = kept.found().model();
+        Estimate told = kept.found().told();
+        List<Fit.Holdout> holdout = kept.holdout();
         Estimate estimate = told.widened(WIDER);
         Watch watch = Deviations.of(whole, rig, told, done -> goOn.test(0.8 + 0.1 * done));
         List<Fit.Confused> confused = confused(told);
@@ -94,6 +78,32 @@ public final class Fitting {
                 holdout,
                 learnt,
                 new Looked(confused, watch, profiles, telling.advice(asked)));
+    }
+
+    /** What was found, and how well the nights that were kept back at first were predicted; null where none were. */
+    private record Kept(Found found, List<Fit.Holdout> holdout) {}
+
+    private static Kept kept(Rig rig, Weather weather, Readings readings, List<Knob> knobs, DoublePredicate goOn) {
+        double days = (readings.until() - readings.from()) / DAY;
+        if (days < 1.5) throw new IllegalArgumentException("a fit needs a day and a half of readings or more");
+        int nights = keptBack(days);
+        double cut = readings.until() - nights * DAY;
+        List<List<Fit.Holdout>> held = new ArrayList<>();
+        Way way = nights == 0
+                ? Estimator::of
+                : (whole, observed, start, go) -> Estimator.of(
+                        whole, observed, start, cut, p -> held.add(holdout((ShopModel) whole, p, cut)), go);
+        return new Kept(found(rig, weather, readings, knobs, way, goOn), held.isEmpty() ? null : held.get(0));
+    }
+
+    /**
+     * The numbers as {@link #fit} finds them, nothing else looked at; errors as least squares tells them, not widened.
+     *
+     * @throws CancellationException when it is stopped
+     */
+    public static Estimate numbers(
+            Rig rig, Weather weather, Readings readings, List<Knob> knobs, DoublePredicate goOn) {
+        return kept(rig, weather, readings, knobs, goOn).found().told();
     }
 
     /** What was looked at beside the numbers themselves. */

@@ -95,7 +95,7 @@ public record Saving(
             if (tried > 1
                     && (rows.size() < ROWS_BEFORE || after.rows(tried, comfort).size() < ROWS_AFTER)) break;
             length = tried;
-            if (rows.size() > 4 && line(rows, bend).cvRmse() <= CV_SHORT) break;
+            if (rows.size() > 4 && line(rows, bend, Double.NaN).cvRmse() <= CV_SHORT) break;
         }
         List<WoodRow> a = before.rows(length, comfort);
         List<WoodRow> b = after.rows(length, comfort);
@@ -115,7 +115,8 @@ public record Saving(
         }
     }
 
-    private static WoodLine line(List<WoodRow> rows, double bend) {
+    private static WoodLine line(List<WoodRow> rows, double bend, double moreSun) {
+        if (Double.isFinite(moreSun)) return WoodLine.withSun(rows, bend, moreSun);
         return Double.isNaN(bend) ? WoodLine.of(rows) : WoodLine.of(rows, bend);
     }
 
@@ -127,8 +128,10 @@ public record Saving(
             int length,
             List<WoodRow> a,
             List<WoodRow> b) {
-        WoodLine line = line(a, bend);
-        WoodLine own = b.size() < 5 ? null : WoodLine.of(b, line.bend());
+        // not a number where the sun of some row was not measured
+        double moreSun = sun(b) - sun(a);
+        WoodLine line = line(a, bend, moreSun);
+        WoodLine own = b.size() < 5 ? null : line.alike(b);
         int days = days(b);
         double adjusted = 0;
         double burnt = 0;
@@ -172,7 +175,7 @@ public record Saving(
                 s.freedom(),
                 published,
                 outside(a, b),
-                drift(a, bend));
+                drift(a, bend, line.showsSun() ? moreSun : Double.NaN));
     }
 
     /** What few rows add, as in the guideline's formula: that rho is an estimate, too, is covered by it. */
@@ -218,10 +221,10 @@ public record Saving(
         return n / (double) b.size();
     }
 
-    private static double drift(List<WoodRow> a, double bend) {
+    private static double drift(List<WoodRow> a, double bend, double moreSun) {
         int cut = (2 * a.size()) / 3;
         if (cut < 5) return Double.NaN;
-        WoodLine first = line(a.subList(0, cut), bend);
+        WoodLine first = line(a.subList(0, cut), bend, moreSun);
         double said = 0;
         double was = 0;
         for (WoodRow r : a.subList(cut, a.size())) {
@@ -229,6 +232,21 @@ public record Saving(
             was += r.days() * r.perDay();
         }
         return said / was - 1;
+    }
+
+    /** Whether the sun of both periods was measured. */
+    public boolean sunMeasured() {
+        return WoodLine.hasSun(rowsBefore) && WoodLine.hasSun(rowsAfter);
+    }
+
+    /** Mean sun of rows, W/m2. */
+    static double sun(List<WoodRow> rows) {
+        return rows.stream().mapToDouble(r -> r.days() * r.sun()).sum() / days(rows);
+    }
+
+    /** How much more sun the days after had, W/m2 in the mean. */
+    public double moreSun() {
+        return sun(rowsAfter) - sun(rowsBefore);
     }
 
     /** Days of the period after that were compared. */

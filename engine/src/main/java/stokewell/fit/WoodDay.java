@@ -10,9 +10,15 @@ import java.time.LocalDate;
  * @param loads   how many were noted
  * @param outdoor mean temperature, K; NaN where too little was read
  * @param indoor  the same of the room; NaN where there is no sensor or too little was read
+ * @param sun     mean of the day on the horizontal, W/m2; NaN where it was not measured
  * @param flaw    why the day does not count
  */
-public record WoodDay(LocalDate date, double heat, int loads, double outdoor, double indoor, Flaw flaw) {
+public record WoodDay(LocalDate date, double heat, int loads, double outdoor, double indoor, double sun, Flaw flaw) {
+
+    /** Without the sun. */
+    public WoodDay(LocalDate date, double heat, int loads, double outdoor, double indoor, Flaw flaw) {
+        this(date, heat, loads, outdoor, indoor, Double.NaN, flaw);
+    }
 
     /** What is wrong with a day. */
     public enum Flaw {

@@ -48,6 +48,7 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
      * @param loads   in the order of their times
      * @param outdoor temperature, K
      * @param indoor  temperature, K; null without a sensor
+     * @param sun     on the horizontal, W/m2; null where it was not measured
      * @param fire    a sensor that shows a fire: stove, flue or store; null without one
      * @param store   whether that is the store's
      * @param moisture to take for loads whose moisture was not measured
@@ -58,6 +59,7 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
             List<WoodLoad> loads,
             Series outdoor,
             Series indoor,
+            Series sun,
             Series fire,
             boolean store,
             double moisture) {
@@ -86,7 +88,8 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
             WoodDay.Flaw flaw = unnoted[d]
                     ? WoodDay.Flaw.UNNOTED
                     : Double.isNaN(out) || indoor != null && Double.isNaN(in) ? WoodDay.Flaw.UNREAD : WoodDay.Flaw.NONE;
-            days.add(new WoodDay(LocalDate.ofEpochDay(first + d), heat[d], count[d], out, in, flaw));
+            double light = sun == null ? Double.NaN : mean(sun, begin);
+            days.add(new WoodDay(LocalDate.ofEpochDay(first + d), heat[d], count[d], out, in, light, flaw));
         }
         if (fire == null) silence(days);
         return new WoodPeriod(days, own, fire != null);
@@ -150,7 +153,7 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
             if (end - i >= SILENT) {
                 for (int k = i; k < end; k++) {
                     WoodDay d = days.get(k);
-                    days.set(k, new WoodDay(d.date(), 0, 0, d.outdoor(), d.indoor(), WoodDay.Flaw.SILENT));
+                    days.set(k, new WoodDay(d.date(), 0, 0, d.outdoor(), d.indoor(), d.sun(), WoodDay.Flaw.SILENT));
                 }
             }
             i = Math.max(end, i + 1);
@@ -186,7 +189,8 @@ public record WoodPeriod(List<WoodDay> days, List<WoodLoad> loads, boolean watch
             double[] driving =
                     good.stream().mapToDouble(d -> d.driving(comfort)).toArray();
             double heat = good.stream().mapToDouble(WoodDay::heat).sum();
-            rows.add(new WoodRow(from / length, driving, heat / good.size()));
+            double sun = good.stream().mapToDouble(WoodDay::sun).sum() / good.size();
+            rows.add(new WoodRow(from / length, driving, heat / good.size(), sun));
         }
         return rows;
     }

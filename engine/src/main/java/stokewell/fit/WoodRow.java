@@ -6,8 +6,14 @@ package stokewell.fit;
  * @param place   count of its kind from the first: neighbours differ by one
  * @param driving what drives the wood on each of its days, K
  * @param perDay  what was burnt, a day: any unit
+ * @param sun     mean of its days, W/m2; NaN where it was not measured
  */
-public record WoodRow(int place, double[] driving, double perDay) {
+public record WoodRow(int place, double[] driving, double perDay, double sun) {
+
+    /** Without the sun. */
+    public WoodRow(int place, double[] driving, double perDay) {
+        this(place, driving, perDay, Double.NaN);
+    }
 
     /** How many days it holds. */
     public int days() {

@@ -12,6 +12,9 @@ import java.time.LocalDateTime;
 final class SunTrack {
 
     private static final double DAY = 86400;
+    /** Sine of a height at which the sun is down beyond doubt of rounding. */
+    private static final double DOWN = -1e-6;
+
     private static final double TURN = 2 * Math.PI;
 
     private final double sinLatitude;
@@ -47,6 +50,16 @@ final class SunTrack {
 
     private static double clamped(double sine) {
         return Math.max(-1, Math.min(1, sine));
+    }
+
+    /** Whether the sun may be up at a moment, s from what times are counted from: false only well below the horizon. */
+    boolean up(double seconds) {
+        double days = (before + seconds) / DAY;
+        int i = Math.max(1, Math.min((int) days, declination.length - 3));
+        double u = days - i;
+        double d = cubic(declination, i, u);
+        return sinLatitude * Math.sin(d) + cosLatitude * Math.cos(d) * Math.cos(cubic(hourAngle, i, u) + TURN * u)
+                > DOWN;
     }
 
     /** The sun at a moment, s from what times are counted from. */

@@ -41,10 +41,12 @@ public final class Sunlight {
         for (int i = 0; i < steps; i++) {
             LocalDateTime middle = first.plusSeconds(Math.round(i * step));
             day[i] = middle.toLocalDate().toEpochDay();
-            extraterrestrial[i] = Irradiance.extraterrestrial(middle.getDayOfYear());
+            boolean sameDay = i > 0 && day[i] == day[i - 1];
+            extraterrestrial[i] =
+                    sameDay ? extraterrestrial[i - 1] : Irradiance.extraterrestrial(middle.getDayOfYear());
             for (int k = 0; k < POSITIONS_PER_STEP; k++) {
                 double share = (k + 0.5) / POSITIONS_PER_STEP - 0.5;
-                add(i, track.at((i + share) * step));
+                if (track.up((i + share) * step)) add(i, track.at((i + share) * step));
             }
         }
     }

@@ -37,7 +37,7 @@ class WoodPeriodTest {
     private static WoodPeriod period(int days, List<WoodLoad> loads, Series fire, boolean store) {
         Series cold = hourly("outdoor", days, t -> 270);
         Series room = hourly("room", days, t -> 288);
-        return WoodPeriod.of(0, days * DAY, loads, cold, room, fire, store, 0.2);
+        return WoodPeriod.of(0, days * DAY, loads, cold, room, null, fire, store, 0.2);
     }
 
     @Test
@@ -105,7 +105,8 @@ class WoodPeriodTest {
         double[] left = time.stream().mapToDouble(t -> t).toArray();
         double[] value = new double[left.length];
         java.util.Arrays.fill(value, 270);
-        WoodPeriod p = WoodPeriod.of(0, 8 * DAY, loads(8), new Series("outdoor", left, value), null, null, false, 0.2);
+        WoodPeriod p =
+                WoodPeriod.of(0, 8 * DAY, loads(8), new Series("outdoor", left, value), null, null, null, false, 0.2);
         assertThat(p.count(WoodDay.Flaw.UNREAD)).isEqualTo(1);
         assertThat(p.rows(1, false)).hasSize(p.days().size() - 1);
         assertThat(p.rows(3, false).get(0).days()).isEqualTo(3);
