@@ -107,7 +107,7 @@ final class BeginVerb implements Callable<Integer> {
         CheckVerbPage.wrap(
                 b,
                 "",
-                lead + file + " is written; every line that is guessed says so. On a night of "
+                lead + file + " is written; all that you did not say is guessed. On a night of "
                         + degrees(rig.weather().low())
                         + " the room is at " + degrees(range.lowest()) + " to " + degrees(range.highest())
                         + " at 7:30, likely near " + degrees(range.room()) + ". No closer answer is honest yet.");

@@ -89,7 +89,8 @@ final class DrillVerbPage {
 
     private void line(StringBuilder b, Drill d) {
         if (!d.possible()) {
-            b.append(String.format(Locale.ROOT, "%-28s -%n", d.fault().title()));
+            b.append(String.format(
+                    Locale.ROOT, "%-28s %s%n", d.fault().title(), d.failed() ? "MEND  not reckoned" : "-"));
             return;
         }
         b.append(String.format(

@@ -68,6 +68,8 @@ final class Hours {
             }
             if (until == null && end.isAfter(hourly.end())) {
                 end = hourly.end().toLocalDate().atStartOfDay();
+                // the curve ends at the last hour's value, not at the end of that hour
+                if (!outdoors.covers(begin, end)) end = end.minusDays(1);
                 LocalDateTime spring =
                         Moments.read("--until", "30 Apr", begin.toLocalDate()).or(earliest, LocalTime.MIDNIGHT);
                 if (spring.isBefore(end)) end = spring;

@@ -135,7 +135,9 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         WeatherFile.Reading reading = memory.reading(file, home);
         List<String> notes = new ArrayList<>();
         Site site = reading.site().orElse(home);
-        double away = distance(site, home);
+        // a rig file that gives no longitude has 0: what is far then, no one knows
+        Site near = home.longitude() == 0 ? new Site(home.latitude(), site.longitude(), 0, 0) : home;
+        double away = distance(site, near);
         if (away > FAR) {
             notes.add(String.format(Locale.ROOT, "the weather was measured %.0f km from where the rig stands", away));
         }

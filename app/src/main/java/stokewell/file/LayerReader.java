@@ -3,6 +3,8 @@ package stokewell.file;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stokewell.matter.Material;
 import stokewell.rig.Dimension;
 import stokewell.rig.Entries;
@@ -10,12 +12,16 @@ import stokewell.rig.Entry;
 import stokewell.rig.Layer;
 
 /**
- * A layer in words: {@code 2 in XPS}, {@code 90 mm mineral wool}, {@code 3/4 plywood}, {@code 0 mm} for none, and for
+ * A layer in words: {@code 2 in XPS}, {@code 90 mm mineral wool}, {@code 3/4 plywood}, {@code 0 mm} for none, {@code R-19 fiberglass} as a bag is marked, and for
  * anything the library does not know {@code 20 mm wool felt k=0.04 W/m.K}.
  */
 final class LayerReader implements LeafReader<Layer> {
 
     private static final int SHOWN = 24;
+    /** {@code R-19}, {@code R19 fiberglass}: as bags and batts are marked in the US. */
+    private static final Pattern RATED = Pattern.compile("[Rr][- ]?(\\d{1,2}(?:\\.\\d)?)(\\s+\\D.*)?");
+    /** One R-value, h ft2 F/Btu, in m2 K/W. */
+    private static final double R_VALUE = 0.1761101838;
     /** What a number without a unit is guessed by, m. */
     private static final double THICKEST = 2;
 
@@ -33,6 +39,8 @@ final class LayerReader implements LeafReader<Layer> {
             String value = text.substring(text.indexOf('=', k) + 1).strip();
             conductivity = Quantity.parse(value, Dimension.CONDUCTIVITY);
         }
+        Matcher rated = RATED.matcher(words);
+        if (rated.matches()) return rated(Double.parseDouble(rated.group(1)), rated.group(2));
         int split = thicknessEnd(words);
         double thickness = Quantity.parse(words.substring(0, split), Dimension.LENGTH);
         String name = words.substring(split).strip();
@@ -52,6 +60,15 @@ final class LayerReader implements LeafReader<Layer> {
                 k >= 0 ? conductivity : material.conductivity(),
                 material.density(),
                 material.specificHeat());
+    }
+
+    /** Insulation by what is printed on its bag: as thick as that takes. */
+    private static Layer rated(double printed, String named) {
+        String name = named == null || named.isBlank() ? "mineral wool" : named.strip();
+        Material material = Material.named(name).orElseThrow(() -> unknown(name, name));
+        double thickness = printed * R_VALUE * material.conductivity();
+        return new Layer(
+                thickness, material.name(), material.conductivity(), material.density(), material.specificHeat());
     }
 
     /** A layer in words that read back to it, but for the density of what the library does not know. */

@@ -87,6 +87,7 @@ public final class Cautions {
                 night.boilingMinutes(),
                 night.steam(),
                 Clock.hour(night.at(night.boil().time())));
+        c.relief(night);
         c.flowStops(night);
         c.header(night);
         c.charge(night);
@@ -137,8 +138,23 @@ public final class Cautions {
             if (!(b.minutes() < SOON)) continue;
             danger("If the flow stops at " + Clock.hour(night.at(b.time())) + ", the water in " + b.pickup()
                     + " boils in about " + as.minutes(b.minutes())
-                    + ". It needs a way to give its heat without power, and an open vent.");
+                    + ". It needs a way to give its heat without power, and "
+                    + (closed(night) ? "a relief valve at the stove." : "an open vent."));
         }
+    }
+
+    private static boolean closed(Night night) {
+        return night.trace().has("let out");
+    }
+
+    private void relief(Night night) {
+        if (!closed(night)) return;
+        float[] gone = night.trace().column("let out");
+        double out = gone[gone.length - 1] - gone[0];
+        if (out < 0.05) return;
+        danger(
+                "The relief valve opens on this day and lets out " + as.water(out)
+                        + ": the vessel is too small, or the water too hot for its pressure. Do not build or fire it like this.");
     }
 
     private void header(Night night) {

@@ -2,14 +2,13 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Pickup;
 import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Switch;
 import stokewell.sheet.Parts;
-import stokewell.sheet.Plates;
-import stokewell.sheet.Weights;
 import stokewell.show.Symbols.Way;
 
 /** The loop as a diagram: what follows what, which way the water goes, where sensors sit; nothing to scale. */
@@ -34,7 +33,7 @@ final class LoopDiagram {
         this.rig = rig;
         this.width = width;
         sizes = new Sizes(as);
-        for (Emitter e : rig.emitters()) if (Weights.circuit(e) != null) piped.add(e);
+        for (Emitter e : rig.emitters()) if (Contents.circuit(e) != null) piped.add(e);
         int rows = Math.max(rig.pickups().size() + 1, piped.size() * 2);
         cool = HOT + Math.max(84, rows * (BLOCK + 6));
         tankLeft = width * (piped.isEmpty() ? 0.7 : 0.53);
@@ -156,7 +155,7 @@ final class LoopDiagram {
             on.box(mid - 26, (HOT + cool) / 2 - 15, 52, 28, Symbols.WHITE);
         }
         on.heavy(mid, (HOT + cool) / 2 - 4, "store", Ink.TEXT, TYPE + 1.5, Drawing.Anchor.MIDDLE);
-        words(mid, (HOT + cool) / 2 + 9, sizes.volume(Plates.volume(rig.store().shape())), Drawing.Anchor.MIDDLE);
+        words(mid, (HOT + cool) / 2 + 9, sizes.volume(rig.store().shape().content()), Drawing.Anchor.MIDDLE);
         double y = (HOT + cool) / 2 + 28;
         for (Emitter e : rig.emitters()) {
             if (!(e instanceof Emitter.AirTubes t)) continue;
@@ -170,7 +169,7 @@ final class LoopDiagram {
 
     private void circuit(int i) {
         Emitter e = piped.get(i);
-        Emitter.Circuit c = Weights.circuit(e);
+        Emitter.Circuit c = Contents.circuit(e);
         double step = (cool + 12 - (HOT - 12)) / piped.size();
         double y = HOT - 12 + step * (i + 0.5);
         double right = width - 4;

@@ -2,6 +2,8 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.StringJoiner;
+import stokewell.run.Event;
 import stokewell.run.Night;
 
 /** What a night came to, line by line: the same on card and page. Lines that a rig has nothing for are left out. */
@@ -79,6 +81,8 @@ final class NightFacts {
 
     private void fire() {
         line("wood", wood(night.wood(), night.loads(), facts, as));
+        String left = leftOut(night, as);
+        if (!left.isEmpty()) line("loads left out", left);
         if (night.ledger().meter("heat released") > 0 && !night.minutesToBoil().isEmpty()) {
             line("fire's heat that went into water", Numbers.percent(night.waterShare()));
         }
@@ -127,6 +131,22 @@ final class NightFacts {
     static String wood(double mass, int loads, CardFacts facts, Measure as) {
         return as.mass(mass, 0) + " in " + loads + (loads == 1 ? " load, " : " loads, ")
                 + facts.stack().told(mass, facts.stackedDensity());
+    }
+
+    /** How many loads were left out, and why; empty for none. */
+    static String leftOut(Night night, Measure as) {
+        StringJoiner told = new StringJoiner("; ");
+        List<Event.Skipped> hot = events(night, Event.Skipped.class);
+        List<Event.RoomWarm> warm = events(night, Event.RoomWarm.class);
+        if (!hot.isEmpty())
+            told.add(hot.size() + ", the store's top at " + as.hot(hot.get(0).storeTop()));
+        if (!warm.isEmpty())
+            told.add(warm.size() + ", the room at " + as.room(warm.get(0).room()));
+        return told.toString();
+    }
+
+    private static <E extends Event> List<E> events(Night night, Class<E> kind) {
+        return night.events().stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     static String drive(Night.Drive d, Measure as) {

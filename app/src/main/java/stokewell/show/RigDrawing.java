@@ -2,6 +2,7 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
@@ -10,9 +11,8 @@ import stokewell.rig.Store;
 import stokewell.rig.Stove;
 import stokewell.sheet.Height;
 import stokewell.sheet.Parts;
-import stokewell.sheet.Plates;
-import stokewell.sheet.Weights;
 import stokewell.show.Symbols.Way;
+import stokewell.size.Plates;
 
 /**
  * The rig from the side. Heights, tank and insulation to scale, sizes of the stove as far as the rig tells them; how far
@@ -98,7 +98,7 @@ final class RigDrawing {
 
     private List<Emitter> piped() {
         List<Emitter> piped = new ArrayList<>();
-        for (Emitter e : rig.emitters()) if (Weights.circuit(e) != null) piped.add(e);
+        for (Emitter e : rig.emitters()) if (Contents.circuit(e) != null) piped.add(e);
         return piped;
     }
 
@@ -207,7 +207,7 @@ final class RigDrawing {
         stand(s, bottom + wall + base, jacket);
         Trail shell = new Trail().box(tankLeft + jacket, inside, tankWide - 2 * jacket, bottom - inside);
         on.area(shell, Symbols.WHITE, 1);
-        double water = y(s.elevation() + Plates.depth(s.shape()));
+        double water = y(s.elevation() + Contents.depth(s.shape()));
         on.area(new Trail().box(tankLeft + jacket, water, tankWide - 2 * jacket, bottom - water), Ink.WATER, 0.16);
         on.along(shell, Ink.TEXT, wall);
         for (Emitter e : rig.emitters()) if (e instanceof Emitter.AirTubes t) tubes(s, t, jacket);
@@ -254,7 +254,7 @@ final class RigDrawing {
     }
 
     private double inStore(double share) {
-        return y(rig.store().elevation() + share * Plates.depth(rig.store().shape()));
+        return y(rig.store().elevation() + share * Contents.depth(rig.store().shape()));
     }
 
     private void dimensions(Store s, double jacket) {
@@ -332,7 +332,7 @@ final class RigDrawing {
     }
 
     private void emitter(Emitter e, int i) {
-        Emitter.Circuit c = Weights.circuit(e);
+        Emitter.Circuit c = Contents.circuit(e);
         double wall = tankLeft + tankWide - rig.store().jacket().thickness() * scale;
         double hot = inStore(c.draw());
         double cool = inStore(c.giveBack());

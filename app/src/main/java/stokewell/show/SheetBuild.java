@@ -8,13 +8,13 @@ import java.util.List;
 import stokewell.check.Finding;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
-import stokewell.sheet.Cut;
 import stokewell.sheet.Height;
-import stokewell.sheet.Plates;
 import stokewell.sheet.SheetFacts;
 import stokewell.sheet.Stiffening;
-import stokewell.sheet.Weights;
-import stokewell.sheet.Wrap;
+import stokewell.size.Cut;
+import stokewell.size.Plates;
+import stokewell.size.Weights;
+import stokewell.size.Wrap;
 
 /** What to build: the drawing, the loop, heights, plates, weights; parts are told by {@link SheetParts}. */
 final class SheetBuild {

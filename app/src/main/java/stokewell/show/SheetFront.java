@@ -8,7 +8,7 @@ import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
 import stokewell.run.Night;
 import stokewell.sheet.SheetFacts;
-import stokewell.sheet.Weights;
+import stokewell.size.Weights;
 
 /** Page one: whether it may be lit, how long there is, and what must be done first. */
 final class SheetFront {

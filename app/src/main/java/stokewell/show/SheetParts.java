@@ -5,13 +5,13 @@ import static stokewell.show.SheetMarkup.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Pump;
 import stokewell.rig.Rig;
 import stokewell.rig.Switch;
 import stokewell.sheet.Parts;
 import stokewell.sheet.SheetFacts;
-import stokewell.sheet.Weights;
 
 /** The list of parts to buy. */
 final class SheetParts {
@@ -77,7 +77,7 @@ final class SheetParts {
         if (rig.loop() != null && rig.loop().pump() != null)
             pump(rows, "the loop", rig.loop().pump());
         for (Emitter e : rig.emitters()) {
-            Emitter.Circuit c = Weights.circuit(e);
+            Emitter.Circuit c = Contents.circuit(e);
             if (c != null && c.pump() != null) pump(rows, Plain.name(e.name(), 20), c.pump());
             if (e instanceof Emitter.AirTubes t) {
                 rows.add(List.of(

@@ -12,7 +12,7 @@ import stokewell.rig.Switch;
 import stokewell.run.Trace;
 import stokewell.sheet.FirstFire;
 import stokewell.sheet.SheetFacts;
-import stokewell.sheet.Weights;
+import stokewell.size.Weights;
 
 /** Setpoints with their reasons, the tests before the first fire, and that fire minute by minute. */
 final class SheetTests {

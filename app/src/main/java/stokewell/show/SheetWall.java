@@ -7,12 +7,13 @@ import java.util.List;
 import stokewell.check.Drill;
 import stokewell.check.Fault;
 import stokewell.file.UnitSystem;
+import stokewell.rig.Contents;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
 import stokewell.sheet.Parts;
-import stokewell.sheet.Plates;
 import stokewell.sheet.SheetFacts;
-import stokewell.sheet.Weights;
+import stokewell.size.Plates;
+import stokewell.size.Weights;
 
 /** The page for the wall: what to do when it goes wrong, labels and the sign to cut out, cautions, whom to ask. */
 final class SheetWall {
@@ -211,14 +212,14 @@ final class SheetWall {
             ask(
                     rows,
                     "load of the full tank on what it stands on",
-                    sizes.mass(weight) + " on " + sizes.area(footprint()) + ": "
-                            + sizes.load(9.80665 * weight / footprint()));
+                    sizes.mass(weight) + " on " + sizes.area(Plates.footprint(rig.store())) + ": "
+                            + sizes.load(9.80665 * weight / Plates.footprint(rig.store())));
             if (rig.store().shape() instanceof Store.Shape.Square && Plates.metal(rig))
                 ask(
                         rows,
                         "flat walls and their stiffeners",
                         sizes.gauge(rig.store().wall().thickness()) + " plate under "
-                                + sizes.tape(Plates.depth(rig.store().shape())) + " of water");
+                                + sizes.tape(Contents.depth(rig.store().shape())) + " of water");
         }
         ask(
                 rows,
@@ -243,15 +244,6 @@ final class SheetWall {
 
     private String minutes(double minutes) {
         return minutes == NEVER ? "never in the time followed" : as.minutes(minutes);
-    }
-
-    private double footprint() {
-        Store.Shape shape = rig.store().shape();
-        double t = 2 * rig.store().wall().thickness();
-        if (shape instanceof Store.Shape.Round r) return Math.PI / 4 * (r.diameter() + t) * (r.diameter() + t);
-        if (shape instanceof Store.Shape.Square s) return (s.width() + t) * (s.length() + t);
-        Store.Shape.Lying l = (Store.Shape.Lying) shape;
-        return 0.5 * l.diameter() * l.length();
     }
 
     private List<String[]> cautions() {

@@ -7,14 +7,18 @@ import stokewell.file.UnitSystem;
 import stokewell.rig.Dimension;
 
 /**
- * A first rig of a person's answers, as a file that he can read and go on with. What he did not say is guessed, and each
- * guess says that it is one. Sizes that belong to safety (the vent's bore, the header above everything, no valve) are chosen
+ * A first rig of a person's answers, as a file that he can read and go on with. What he did not say is guessed, and the file
+ * says so. Sizes that belong to safety (the vent's bore, the header above everything, no valve) are chosen
  * so that the check finds no stop; what only he can know is left open, so that the check asks it.
  */
 final class FirstRig {
 
-    /** Room over the store for its lid, the header and hands, m. */
+    /** Room over the store for its lid, the header and the vent's end over that, m. */
     private static final double ABOVE = 0.7;
+    /** From the header's water to the ceiling, m: the vent ends 45 cm over the water and stays in the warm room. */
+    private static final double UNDER_CEILING = 0.55;
+    /** Wood in one load for each cubic metre of store, kg/m3: common practice, a third of its heat warms the water by some 35 K. */
+    private static final double LOAD_FOR_STORE = 25;
     /** Where a store hangs that is to fill by gravity, m above the floor. */
     private static final double HUNG = 1.25;
 
@@ -81,7 +85,8 @@ final class FirstRig {
     }
 
     private void head() {
-        line("# Made from your answers. Lines that end in \"guessed\" are ours: put in what you measure.");
+        line(
+                "# Made from your answers; all that you did not say is guessed, by common practice: put in what you measure.");
         line("# This is a sum, not an approval: local code and a licensed person decide.");
         line("");
         line(
@@ -148,7 +153,12 @@ final class FirstRig {
         line("  mass: %s", q(s.mass, Dimension.MASS));
         line("  surface: %s", q(s.surface, Dimension.AREA));
         line("  height: %s", m(s.height));
-        line("  firebox: %s", q(s.firebox, Dimension.VOLUME));
+        boolean us = units == UnitSystem.US;
+        line(
+                "  firebox: %s",
+                us
+                        ? String.format(java.util.Locale.ROOT, "%.1f ft3", s.firebox / 0.0283168)
+                        : q(s.firebox, Dimension.VOLUME));
         line("  hearth: %s", q(s.hearth, Dimension.AREA));
         line("  brick: %s", q(s.brick, Dimension.MASS));
         line("  air inlet: %s", q(s.inlet, Dimension.AREA));
@@ -161,10 +171,15 @@ final class FirstRig {
         line("  clock:");
         line("    loads:");
         for (String at : new String[] {"8:00", "10:00", "12:00", "14:00", "16:00"}) {
-            line("      - {at: \"%s\", mass: %s}", at, q(s.load, Dimension.MASS));
+            line("      - {at: \"%s\", mass: %s}", at, q(load(s), Dimension.MASS));
         }
         line("    skip above: %s           # no more wood on a full store", q(358.15, Dimension.TEMPERATURE));
         line("");
+    }
+
+    /** A whole load, or what a small store takes of it without boiling, kg. */
+    private double load(Size s) {
+        return Math.min(s.load, Math.max(2, LOAD_FOR_STORE * number.applyAsDouble("store")));
     }
 
     /** Returns where its water ends, m above the floor. */
@@ -228,7 +243,9 @@ final class FirstRig {
         }
         line(
                 "  header: {water: %s, level: %s, vent: %s}",
-                q(0.03, Dimension.VOLUME), m(Math.max(top + 0.25, number.applyAsDouble("height") - 0.2)), m(0.035));
+                q(0.03, Dimension.VOLUME),
+                m(Math.max(top + 0.1, number.applyAsDouble("height") - UNDER_CEILING)),
+                m(0.035));
         line("");
     }
 

@@ -20,6 +20,7 @@ import stokewell.rig.Dimension;
 import stokewell.rig.Emitter;
 import stokewell.rig.Entry;
 import stokewell.rig.Habit;
+import stokewell.rig.Layer;
 import stokewell.rig.Rig;
 import stokewell.rig.Room;
 import stokewell.rig.Store;
@@ -48,6 +49,17 @@ class RigFileTest {
     }
 
     /** 120 US gallons are 454.249 L (NIST SP 811, B.8: 1 gal = 3.785412 L). */
+    @Test
+    void insulationMayBeToldByTheMarkOnItsBag() {
+        LayerReader reader = new LayerReader();
+        for (String text : new String[] {"R-19", "R19 fiberglass", "r-19 mineral wool"}) {
+            Layer bag = reader.read(text);
+            // R-19 is 19 h ft2 F/Btu of 0.1761 m2 K/W each: 3.346 m2 K/W
+            assertThat(bag.thickness() / bag.conductivity()).as(text).isCloseTo(3.346, within(0.001));
+        }
+        assertThatThrownBy(() -> reader.read("R-19 felt of nobody")).isInstanceOf(QuantityFault.class);
+    }
+
     @Test
     void aVolumeScalesTheShapeAndAloneMeansARoundTank() throws RigFileFault {
         var as = (Store.Shape.Round) barn().store().shape();

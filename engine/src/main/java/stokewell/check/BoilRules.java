@@ -22,6 +22,7 @@ final class BoilRules {
         flux(s, f);
         furred(s, f);
         frost(s, f);
+        frostyNight(s, f);
     }
 
     private static void normal(Subject s, Findings f) {
@@ -31,7 +32,7 @@ final class BoilRules {
         String why =
                 say("The least margin of the normal day is %.0f K (%.0f °F), in the %s.", margin, 1.8 * margin, where);
         if (margin <= 0) {
-            f.mend(
+            f.stop(
                     "boil.normal",
                     say(
                             "The water boils on a normal day: %.0f minutes.",
@@ -164,7 +165,8 @@ final class BoilRules {
     private static void bare(Subject s, Findings f) {
         Drill worst = null;
         for (Drill d : s.drills()) {
-            if (d.fault() == Fault.DRY_REFILLED || d.exposed() == NEVER) continue;
+            // a leak is answered by the level that is watched
+            if (d.fault() == Fault.DRY_REFILLED || d.fault() == Fault.LEAK || d.exposed() == NEVER) continue;
             if (worst == null || d.exposed() < worst.exposed()) worst = d;
         }
         Drill dry = s.drill(Fault.DRY_REFILLED);
@@ -228,6 +230,19 @@ final class BoilRules {
                 d.sentence(),
                 "Brush it weekly; note how many degrees the store gains in an hour of full fire, and compare each month.",
                 "a drill: 3 mm (1/8 in) of soot at 0.1 W/m·K, 2 mm (1/16 in) of lime at 0.8 W/m·K; practice");
+    }
+
+    /** A normal night in which the room itself freezes. */
+    private static void frostyNight(Subject s, Findings f) {
+        double lowest = s.day().lowestRoom().room();
+        if (!s.wet() || s.safety().closed() || s.rig().loop().glycol() > 0 || !(lowest < Subject.K)) return;
+        f.mend(
+                "frost.night",
+                "The room freezes on a normal night: " + Telling.degrees(lowest) + ".",
+                "Header, cold feed and vent stand still in it. A vent that is plugged with ice makes a sealed pot of an open rig.",
+                "Keep the room above freezing, or bring header, feed and vent into a warm corner behind insulation, and see before "
+                        + "every fire that the vent breathes.",
+                "a run of the normal day; explosions of frozen coils");
     }
 
     private static void frost(Subject s, Findings f) {

@@ -53,6 +53,15 @@ public record Check(List<Finding> findings, boolean whole) {
 
     /** What a drill came to is a finding too, at no lesser level, where no rule has said it already. */
     private static void answer(Drill d, Findings f) {
+        if (d.failed()) {
+            f.mend(
+                    "drill." + d.fault().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    "The drill \"" + d.fault().title() + "\" could not be run.",
+                    d.sentence(),
+                    "Take it as not survived until it is known.",
+                    "a run that failed");
+            return;
+        }
         if (!d.possible() || !d.level().asBadAs(Level.MEND)) return;
         for (String id : Severity.answers(d.fault())) {
             for (Finding has : f.list()) if (has.id().equals(id) && has.level().asBadAs(d.level())) return;

@@ -42,6 +42,16 @@ final class ClosedRules {
                     "Keep it open, or buy a stamped vessel and have it inspected.",
                     "ASME Section IV and VIII as US states apply them; PED in Europe");
         }
+        float[] gone = s.day().trace().has("let out") ? s.day().trace().column("let out") : new float[0];
+        double out = gone.length == 0 ? 0 : gone[gone.length - 1] - gone[0];
+        if (out > 0.05) {
+            f.stop(
+                    "closed.opens",
+                    say("The relief valve opens on a normal day and lets out %.1f kg of water.", out),
+                    "A valve that opens every day furs up and sticks, and the loop loses the water that carries its heat away.",
+                    "A larger vessel, a lower filling pressure, or smaller loads, until the pressure stays below the valve's.",
+                    "EN 12828: the end pressure of the vessel stands below the valve's opening");
+        }
         if (s.safety().discharge() == null) {
             f.mend(
                     "closed.discharge",

@@ -154,6 +154,24 @@ public record Drill(
 
     /** A drill of a fault that this rig cannot have. */
     static Drill impossible(Fault fault, String why) {
+        return without(fault, why, Level.FINE);
+    }
+
+    /** One whose run failed: nobody knows how it ends, so it counts as not passed. */
+    static Drill unreckoned(Fault fault, String failure) {
+        return without(
+                fault,
+                "This could not be reckoned (" + failure
+                        + "). Count it as not passed, and please report it with the rig file.",
+                Level.MEND);
+    }
+
+    /** Whether its run failed. */
+    public boolean failed() {
+        return !possible && level != Level.FINE;
+    }
+
+    private static Drill without(Fault fault, String why, Level level) {
         double none = Double.NaN;
         Hottest nothing = new Hottest(none, "", none);
         return new Drill(
@@ -182,7 +200,7 @@ public record Drill(
                 null,
                 Course.NONE,
                 List.of(),
-                Level.FINE,
+                level,
                 why);
     }
 }

@@ -9,10 +9,12 @@ import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import stokewell.network.Compiler;
 import stokewell.rig.Rig;
+import stokewell.run.Ledger;
 import stokewell.run.Moment;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
 import stokewell.run.Simulation;
+import stokewell.solve.StepFailure;
 import stokewell.weather.Weather;
 
 /**
@@ -115,7 +117,7 @@ public final class Drills {
         List<Fault> asked = List.copyOf(faults.isEmpty() ? EnumSet.noneOf(Fault.class) : EnumSet.copyOf(faults));
         List<Drill> list = asked.parallelStream()
                 .map(fault -> {
-                    Drill drill = drills.drill(fault);
+                    Drill drill = drills.tried(fault);
                     synchronized (drills) {
                         told.accept(drill);
                     }
@@ -160,6 +162,15 @@ public final class Drills {
         Tried worst = null;
         for (Tried t : tried) if (t.worseThan(worst)) worst = t;
         return worst;
+    }
+
+    /** One drill that cannot be reckoned must not take the others away, and counts as not passed. */
+    private Drill tried(Fault fault) {
+        try {
+            return drill(fault);
+        } catch (StepFailure | Ledger.LedgerFault e) {
+            return Drill.unreckoned(fault, e.getMessage());
+        }
     }
 
     private Drill drill(Fault fault) {

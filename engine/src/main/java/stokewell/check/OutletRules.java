@@ -98,6 +98,16 @@ final class OutletRules {
                     "Raise it to 450 mm (18 in) at least, ending over the header.",
                     rule);
         }
+        double end = level + (Double.isNaN(v.rise()) ? RISE : v.rise());
+        double ceiling = s.rig().room().height();
+        if (end > ceiling && s.frostyWinter()) {
+            f.mind(
+                    "vent.ceiling",
+                    say("The vent ends at %.2f m, above the ceiling at %.2f m.", end, ceiling),
+                    "Over the ceiling it stands in the cold: its end plugs with ice or hoarfrost.",
+                    "Hang the header lower, or box in all that stands over the ceiling so that the room warms it.",
+                    rule);
+        }
         if (v.risesAllTheWay() == null) {
             f.ask(
                     "vent.shape",
@@ -183,7 +193,7 @@ final class OutletRules {
                 d.level().asBadAs(Level.MEND) && d.reliefNeeded() <= d.reliefFitted() ? Level.MIND : d.level(),
                 "vent.narrow",
                 say(
-                        "Furred to a third, %.0f of its %.0f mm, the vent passes %.0f kW of the steam.",
+                        "Furred to a third, %.0f mm of its %.0f mm, the vent passes %.0f kW of the steam.",
                         bore / 3, bore, passes / 1000),
                 say(
                         "What does not pass presses %.2f bar on the coil; before it bursts it throws the water out by the feed.",

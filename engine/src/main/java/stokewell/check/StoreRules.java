@@ -2,11 +2,11 @@ package stokewell.check;
 
 import static stokewell.check.Findings.say;
 
-import stokewell.rig.Contents;
-import stokewell.rig.Layer;
 import stokewell.rig.Metal;
 import stokewell.rig.Room;
 import stokewell.rig.Store;
+import stokewell.size.Plates;
+import stokewell.size.Weights;
 
 /** The store as a thing of weight and walls. */
 final class StoreRules {
@@ -19,30 +19,27 @@ final class StoreRules {
 
     static void look(Subject s, Findings f) {
         weight(s, f);
+        headroom(s, f);
         if (s.rig().store().shape() instanceof Store.Shape.Square q) walls(s, f, q);
     }
 
     private static void weight(Subject s, Findings f) {
         Store store = s.rig().store();
-        Layer wall = store.wall();
-        double water = 1000 * Contents.store(s.rig());
-        double area = footprint(store.shape());
-        double shell = wall.thickness()
-                * wall.density()
-                * (2 * area + perimeter(store.shape()) * Contents.depth(store.shape()));
-        double load = 9.80665 * (water + shell) / area;
+        double mass = Weights.store(s.rig());
+        double area = Plates.footprint(store);
+        double load = 9.80665 * mass / area;
         double good = s.around().floorGoodFor();
         boolean slab = s.rig().room().floor() instanceof Room.Floor.Slab;
         String why = say(
-                "%.0f kg on %.2f m²: %.1f kPa (%.0f psf). A timber floor is made for %.1f kPa.",
-                water + shell, area, load / 1000, load / 47.88, HOUSE_FLOOR / 1000);
+                "%.0f kg on %.2f m²: %.1f kPa (%.0f psf). A timber floor is made for %.1f kPa (%.0f psf).",
+                mass, area, load / 1000, load / 47.88, HOUSE_FLOOR / 1000, HOUSE_FLOOR / 47.88);
         String basis = "1 m of water is 9.8 kPa; house floors 1.9 kPa (40 psf): building codes";
         if (store.standing() == Store.Standing.EARTH) return;
         if (!Double.isNaN(good) && good < load) {
             f.stop(
                     "store.weight",
                     "The floor does not carry the store.",
-                    why + say(" This one is good for %.1f kPa.", good / 1000),
+                    why + say(" This one is good for %.1f kPa (%.0f psf).", good / 1000, good / 47.88),
                     "Stand it on the ground, on a slab 100 mm wider all round, never on joists; spread it with steel and have it "
                             + "checked.",
                     basis);
@@ -65,17 +62,16 @@ final class StoreRules {
         }
     }
 
-    static double footprint(Store.Shape shape) {
-        if (shape instanceof Store.Shape.Round r) return Math.PI / 4 * r.diameter() * r.diameter();
-        if (shape instanceof Store.Shape.Square q) return q.width() * q.length();
-        Store.Shape.Lying l = (Store.Shape.Lying) shape;
-        return 0.5 * l.diameter() * l.length();
-    }
-
-    private static double perimeter(Store.Shape shape) {
-        if (shape instanceof Store.Shape.Round r) return Math.PI * r.diameter();
-        if (shape instanceof Store.Shape.Square q) return 2 * (q.width() + q.length());
-        return Math.PI * ((Store.Shape.Lying) shape).diameter();
+    private static void headroom(Subject s, Findings f) {
+        double top = s.waterTop() + s.rig().store().lid().thickness();
+        double ceiling = s.rig().room().height();
+        if (top <= ceiling) return;
+        f.mend(
+                "store.headroom",
+                say("The store ends at %.2f m, above the ceiling at %.2f m.", top, ceiling),
+                "It does not fit, and a header that is to stand over it would be outside.",
+                "Make it lower and wider, or lay it down.",
+                "heights in the rig file");
     }
 
     private static void walls(Subject s, Findings f, Store.Shape.Square q) {

@@ -17,6 +17,8 @@ final class Watch {
     private static final double NEVER = Double.POSITIVE_INFINITY;
     /** Steam rates are means over at least this, s. */
     private static final double MINUTE = 60;
+    /** In which a bare pipe of still water follows the air round it, s: common practice, no source. */
+    private static final double FOLLOWS = 3600;
     /** Share of a pickup that holds water below which its metal is bare. */
     private static final double BARE = 0.05;
     /** Between samples of the course, s, and later a hundredth of the time gone. */
@@ -71,6 +73,9 @@ final class Watch {
     double choked;
 
     private double power = Double.NaN;
+    /** Water that stands still in header, feed and vent of an open loop, K: it follows the room's air. */
+    private double still = Double.NaN;
+
     /** Flow of the loop that its own warmth drives, kg/s: the most while the pump stands. */
     double siphon;
 
@@ -143,6 +148,7 @@ final class Watch {
                 frozenWhere = network.wiring().states().get(cold[i]).name();
             }
         }
+        stands(x[plant.room()], between.end() - between.start(), after);
         roomLowest = Math.min(roomLowest, x[plant.room()]);
         roomHighest = Math.max(roomHighest, x[plant.room()]);
         stove = Math.max(stove, x[plant.body()]);
@@ -154,6 +160,17 @@ final class Watch {
         gauge = Math.max(gauge, pressure.gauge(x));
         note(x, after);
         steam(between, power);
+    }
+
+    /** Nothing that flows warms a header, its feed or its vent. */
+    private void stands(double room, double span, double after) {
+        if (plant.loop() == null || plant.sealed() != null) return;
+        if (Double.isNaN(still)) still = Math.max(room, 273.16);
+        still += (room - still) * (1 - Math.exp(-span / FOLLOWS));
+        if (freezing == NEVER && still < freezingPoint) {
+            freezing = after;
+            frozenWhere = "header or vent";
+        }
     }
 
     private void sum(double[] x, double now, double after, double span) {

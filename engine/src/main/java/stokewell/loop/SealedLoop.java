@@ -151,6 +151,20 @@ public final class SealedLoop implements Part {
         return x[at.pressure] - size.air;
     }
 
+    /**
+     * What would have to be let out, or filled in where it is below zero, for the loop to stand at a pressure at x with no
+     * steam in it, kg.
+     *
+     * @param gauge Pa over the air's
+     */
+    public double letOutFor(double[] x, double gauge) {
+        double gas = size.precharge * size.vessel / (size.air + gauge) - (size.vessel - size.taken);
+        for (int i = 0; i < at.waters.length; i++) {
+            gas += size.volumes[i] * (size.cold / size.density.at(x[at.waters[i]]) - 1);
+        }
+        return gas * size.cold;
+    }
+
     /** Boiling point at x, K. */
     public double saturation(double[] x) {
         return saturation.at(place(x[at.pressure]));

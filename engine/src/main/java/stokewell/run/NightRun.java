@@ -293,7 +293,7 @@ public final class NightRun {
                 recorder.boilingSeconds / 60,
                 ledger.meter("steam lost"),
                 ledger.meter("water evaporated"),
-                plant.header() < 0 ? Double.NaN : sim.columns()[plant.header()],
+                plant.header() < 0 || plant.sealed() != null ? Double.NaN : sim.columns()[plant.header()],
                 sim.wood(),
                 sim.loads(),
                 share,

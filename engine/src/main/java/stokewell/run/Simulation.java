@@ -198,7 +198,11 @@ public final class Simulation {
         for (int wet : plant.wet()) state.y[Plant.state(wet)] = full[Plant.state(wet)];
         if (plant.sealed() == null) return;
         state.y[Plant.state(plant.sealed().steam())] = 0;
-        state.y[Plant.state(plant.sealed().letOut())] = 0;
+        // a closed loop is filled up to its pressure, and no further while it stands higher
+        int letOut = Plant.state(plant.sealed().letOut());
+        double fill = plant.rig().safety().vessel().fill();
+        double wanted = plant.sealed().letOutFor(network.columns(state.t, state.y), fill);
+        state.y[letOut] = Math.max(0, Math.min(state.y[letOut], wanted));
     }
 
     /**
@@ -307,6 +311,7 @@ public final class Simulation {
                 if (state.t <= failed) throw failure;
                 failed = state.t;
                 start();
+                integrator.anew();
             }
         }
     }

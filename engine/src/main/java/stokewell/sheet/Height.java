@@ -3,6 +3,7 @@ package stokewell.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
@@ -63,7 +64,7 @@ public record Height(String what, double above, On on) {
                 add(list, store, "top air tubes", t.top());
                 add(list, store, "bottom air tubes", t.bottom());
             }
-            Emitter.Circuit c = Weights.circuit(e);
+            Emitter.Circuit c = Contents.circuit(e);
             if (c == null) continue;
             add(list, store, e.name() + ", draw", c.draw());
             add(list, store, e.name() + ", return", c.giveBack());
@@ -76,6 +77,6 @@ public record Height(String what, double above, On on) {
     }
 
     private static void add(List<Height> list, Store store, String what, double share) {
-        list.add(new Height(what, store.elevation() + share * Plates.depth(store.shape()), On.STORE));
+        list.add(new Height(what, store.elevation() + share * Contents.depth(store.shape()), On.STORE));
     }
 }

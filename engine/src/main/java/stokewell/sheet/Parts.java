@@ -6,6 +6,7 @@ import java.util.List;
 import stokewell.loop.ExpansionTank;
 import stokewell.loop.PipeSize;
 import stokewell.matter.Water;
+import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Materials;
 import stokewell.rig.Metal;
@@ -13,6 +14,7 @@ import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
 import stokewell.rig.Switch;
+import stokewell.size.Weights;
 
 /**
  * What to buy, counted: pipe by size, lagging, fittings, sensors.
@@ -73,7 +75,7 @@ public record Parts(
             all.add(rig.loop().back());
         }
         for (Emitter e : rig.emitters()) {
-            Emitter.Circuit c = Weights.circuit(e);
+            Emitter.Circuit c = Contents.circuit(e);
             if (c == null) continue;
             all.add(c.supply());
             all.add(c.back());
@@ -143,7 +145,7 @@ public record Parts(
         }
         for (Emitter e : rig.emitters()) {
             if (e instanceof Emitter.AirTubes || e instanceof Emitter.FanCoil) fans++;
-            Emitter.Circuit c = Weights.circuit(e);
+            Emitter.Circuit c = Contents.circuit(e);
             if (c == null) continue;
             circuits++;
             if (c.pump() != null) pumps++;

@@ -3,8 +3,10 @@ package stokewell.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import stokewell.check.FlatWall;
+import stokewell.rig.Contents;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
+import stokewell.size.Plates;
 
 /**
  * Upright stiffeners of one kind of flat wall.
@@ -56,7 +58,7 @@ public record Stiffening(
         Store store = rig.store();
         boolean pressed = store.cover() == Store.Cover.SEALED && store.coil() == null && rig.loop() != null;
         if (!pressed) return 0;
-        return Math.max(0, rig.loop().header().level() - store.elevation() - Plates.depth(store.shape()));
+        return Math.max(0, rig.loop().header().level() - store.elevation() - Contents.depth(store.shape()));
     }
 
     static Stiffening of(String wall, double width, double height, Store store, double over) {

@@ -94,6 +94,12 @@ public final class Integrator {
         firstLongest = longest;
     }
 
+    /** To be called after a failure was mended: the next step is found from the equations alone. */
+    public void anew() {
+        fresh = true;
+        begun = false;
+    }
+
     /** What it has cost so far. */
     public Counters counters() {
         return step.count(steps, rejected, events, algebraic);
@@ -114,9 +120,10 @@ public final class Integrator {
         while (true) {
             double h = fit(wish, left);
             double error = step.attempt(h, h == left ? tStop : t + h);
+            // good steps too may shrink for ever, where an unknown that must balance at once hops about its balance
+            if (h <= 16 * Math.ulp(t) && h < left) throw failure(t, h, error);
             if (!(error <= GOOD)) {
                 wish = shorter(h, error, first);
-                if (h <= 16 * Math.ulp(t)) throw failure(t, h, error);
                 rejected++;
                 repeated = true;
                 continue;

@@ -207,6 +207,37 @@ class QuietFaultsTest {
     }
 
     @Test
+    void aDrillWhoseRunFailedIsNotPassed() {
+        Drill failed = Drill.unreckoned(Fault.AIR_LOCK, "at t = 5 s");
+        assertThat(failed.failed()).isTrue();
+        assertThat(Drill.impossible(Fault.FAN_DEAD, "This rig has no fan.").failed())
+                .isFalse();
+        Check check = Check.of(Sound.pumped(), Sound.outcome(Sound.pumped()).day(), java.util.List.of(failed));
+        assertThat(check.of("drill.air-lock").level()).isEqualTo(Level.MEND);
+    }
+
+    @Test
+    void whatStandsOrEndsOverTheCeilingIsFound() {
+        // the room is 3 m high
+        double ceiling = Sound.pumped().room().height();
+        Rig tall = Sound.store(Sound.pumped(), "elevation", ceiling - 1.4);
+        assertThat(Sound.answered(tall).of("store.headroom").level()).isEqualTo(Level.MEND);
+        assertThat(Sound.answered(Sound.pumped()).of("store.headroom")).isNull();
+        var header = Sound.pumped().loop().header();
+        Rig low = Sound.loop(Sound.pumped(), "header", Changed.with(header, "level", ceiling - 0.7));
+        assertThat(Sound.answered(low).of("vent.ceiling")).isNull();
+        Rig high = Sound.loop(Sound.pumped(), "header", Changed.with(header, "level", ceiling - 0.2));
+        assertThat(Sound.answered(high).of("vent.ceiling").level()).isEqualTo(Level.MIND);
+    }
+
+    @Test
+    void waterThatStandsStillInTheHeaderFreezesSoonAfterTheRoom() {
+        Drill d = Sound.outcome(Sound.pumped()).of(Fault.FROZEN_RUN);
+        assertThat(d.roomLowest()).isLessThan(273.15);
+        assertThat(d.sentence()).contains("header or vent");
+    }
+
+    @Test
     void theHeaderAndItsOverflow() {
         Rig rig = Sound.pumped();
         assertThat(Sound.answered(rig).of("expansion.header").level()).isEqualTo(Level.FINE);

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stokewell.loop.PipeSize;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
+import stokewell.size.Weights;
 
 class PartsTest {
 

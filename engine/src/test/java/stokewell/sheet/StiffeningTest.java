@@ -10,6 +10,7 @@ import stokewell.rig.Changed;
 import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Store;
+import stokewell.size.PlatesTest;
 
 class StiffeningTest {
 

@@ -1,4 +1,4 @@
-package stokewell.sheet;
+package stokewell.size;
 
 /**
  * A plate to cut.

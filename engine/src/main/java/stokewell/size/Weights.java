@@ -1,7 +1,8 @@
-package stokewell.sheet;
+package stokewell.size;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Layer;
 import stokewell.rig.Loop;
@@ -72,7 +73,7 @@ public record Weights(String part, double water, double empty) {
 
     /** @param cut whether the wall in the rig file is what the tank is made of */
     private static void store(List<Weights> list, Store store, boolean cut) {
-        list.add(new Weights("tank", Plates.volume(store.shape()), cut ? Plates.mass(store) : Double.NaN));
+        list.add(new Weights("tank", store.shape().content(), cut ? Plates.mass(store) : Double.NaN));
         double wrap = 0;
         for (Wrap w : Wrap.of(store)) {
             Layer l = w.layer();
@@ -91,16 +92,8 @@ public record Weights(String part, double water, double empty) {
         } else if (e instanceof Emitter.FloorLoop f) {
             list.add(new Weights(f.name() + ", pipe in the slab", content(f.bore()) * f.length(), Double.NaN));
         }
-        Emitter.Circuit c = circuit(e);
+        Emitter.Circuit c = Contents.circuit(e);
         if (c != null) list.add(pipes("pipes to " + e.name(), c.supply(), c.back()));
-    }
-
-    /** The pipes of an emitter; null where it has none. */
-    public static Emitter.Circuit circuit(Emitter e) {
-        if (e instanceof Emitter.FanCoil f) return f.circuit();
-        if (e instanceof Emitter.Radiator r) return r.circuit();
-        if (e instanceof Emitter.FloorLoop f) return f.circuit();
-        return null;
     }
 
     /** All water of the rig, m³. */

@@ -1,4 +1,4 @@
-package stokewell.sheet;
+package stokewell.size;
 
 import java.util.List;
 import stokewell.rig.Layer;

@@ -1,7 +1,8 @@
-package stokewell.sheet;
+package stokewell.size;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.rig.Contents;
 import stokewell.rig.Layer;
 import stokewell.rig.Materials;
 import stokewell.rig.Metal;
@@ -41,7 +42,7 @@ public final class Plates {
 
     /** Inside height of the tank, m: closed ones are full, others keep dry wall above the water. */
     public static double inside(Store store) {
-        double water = depth(store.shape());
+        double water = Contents.depth(store.shape());
         boolean lying = store.shape() instanceof Store.Shape.Lying;
         return lying || store.cover() == Store.Cover.SEALED ? water : water + Math.max(FREEBOARD, 0.05 * water);
     }
@@ -51,20 +52,14 @@ public final class Plates {
         return store.cover() == Store.Cover.SEALED || store.cover() == Store.Cover.LOOSE;
     }
 
-    /** Height of the water, m. */
-    public static double depth(Store.Shape shape) {
-        if (shape instanceof Store.Shape.Round r) return r.height();
-        if (shape instanceof Store.Shape.Square s) return s.height();
-        if (shape instanceof Store.Shape.Lying l) return l.diameter();
-        throw new AssertionError("no such shape: " + shape);
-    }
-
-    /** Water in it, m³. */
-    public static double volume(Store.Shape shape) {
-        if (shape instanceof Store.Shape.Round r) return Math.PI / 4 * r.diameter() * r.diameter() * r.height();
-        if (shape instanceof Store.Shape.Square s) return s.width() * s.length() * s.height();
-        if (shape instanceof Store.Shape.Lying l) return Math.PI / 4 * l.diameter() * l.diameter() * l.length();
-        throw new AssertionError("no such shape: " + shape);
+    /** What it stands on, m²: its outside, or half the width of a lying one. */
+    public static double footprint(Store store) {
+        double t = 2 * store.wall().thickness();
+        Store.Shape shape = store.shape();
+        if (shape instanceof Store.Shape.Round r) return Math.PI / 4 * (r.diameter() + t) * (r.diameter() + t);
+        if (shape instanceof Store.Shape.Square s) return (s.width() + t) * (s.length() + t);
+        Store.Shape.Lying l = (Store.Shape.Lying) shape;
+        return 0.5 * l.diameter() * l.length();
     }
 
     /** Mass of the shell, kg. */

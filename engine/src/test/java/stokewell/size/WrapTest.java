@@ -1,4 +1,4 @@
-package stokewell.sheet;
+package stokewell.size;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package stokewell.sheet;
+package stokewell.size;
 
 import static java.lang.Double.NaN;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -17,14 +17,15 @@ import stokewell.rig.Rig;
 import stokewell.rig.Rigs;
 import stokewell.rig.Safety;
 import stokewell.rig.Store;
+import stokewell.sheet.Stiffening;
 
 /** Plates of tanks against sums done by hand. */
-class PlatesTest {
+public class PlatesTest {
 
     /** Density of steel: 7800 kg/m³, ISO 10456:2007 table 3; EN 1991-1-1 table A.4 has 7850. */
     private static final double STEEL = 7800;
 
-    static Store store(Store.Shape shape, Store.Cover cover, double wall) {
+    public static Store store(Store.Shape shape, Store.Cover cover, double wall) {
         Store s = Rigs.store();
         return Changed.with(
                 s, "shape", shape, "wall", new Layer(wall, "steel", 50, STEEL, 450), "cover", cover, "coil", null);
@@ -37,7 +38,7 @@ class PlatesTest {
     @Test
     void aClosedSquareTankOf500LitresWeighs94Kilos() {
         Store tank = store(new Store.Shape.Square(1, 1, 0.5), Store.Cover.SEALED, 0.003);
-        assertThat(Plates.volume(tank.shape())).isCloseTo(0.5, within(1e-12));
+        assertThat(tank.shape().content()).isCloseTo(0.5, within(1e-12));
         assertThat(Plates.mass(tank)).isCloseTo(94.304, within(0.001));
         assertThat(Plates.of(tank))
                 .containsExactly(
