@@ -27,7 +27,7 @@ final class ChangeWords {
     String changed() {
         Watch.Deviation d = fit.watch().deviation();
         if (d == null) {
-            return "Nothing changed in those days that these readings would show.";
+            return "Nothing changed in those days that these readings would show. " + Delay.unseen();
         }
         StringBuilder text = new StringBuilder();
         String when = Clock.day(fit.at(d.time()));
@@ -53,6 +53,9 @@ final class ChangeWords {
         if (alike.size() > 1) {
             text.append(" These readings cannot tell one from the other. ").append(look(alike));
         }
+        String soon = d.over() ? "" : Delay.of(alike.get(0).change());
+        if (!soon.isEmpty()) text.append(" ").append(soon);
+        text.append(" ").append(Delay.falseAlarms());
         return text.toString();
     }
 

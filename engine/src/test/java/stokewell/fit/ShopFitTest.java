@@ -123,6 +123,28 @@ class ShopFitTest {
     }
 
     @Test
+    void aDoorLeftOpenIsToldAndALeakThatGrowsByATenthIsNot() {
+        double onset = 4 * FakeShop.DAY - 3 * 3600;
+        List<Knob> knobs = List.of(Knob.WALLS, Knob.LEAKAGE, Knob.JACKET, Knob.PICKUP, Knob.PUMP, Knob.WOOD);
+        Watch[] watch = new Watch[2];
+        for (int k = 0; k < 2; k++) {
+            double factor = k == 0 ? 5 : 1.1;
+            FakeShop shop = new FakeShop(
+                    7,
+                    6,
+                    UnaryOperator.identity(),
+                    t -> new Rehearsal.Fault(onset, Knob.LEAKAGE.turned(t.rig(), factor), 1, null, 0),
+                    UnaryOperator.identity());
+            watch[k] = Fitting.watch(FakeShop.RIG, shop.weather, shop.readings, knobs, done -> true);
+        }
+        assertThat(watch[0].deviation()).isNotNull();
+        assertThat(watch[0].deviation().alike())
+                .extracting(s -> s.change().cause().name())
+                .contains("leakage");
+        assertThat(watch[1].deviation()).isNull();
+    }
+
+    @Test
     void aSensorThatComesOutOfItsWellIsTold() {
         double onset = 4 * FakeShop.DAY - 3 * 3600;
         FakeShop shop = new FakeShop(
