@@ -402,7 +402,8 @@ public final class Fire implements Part {
     private void furnaceSlopes(double[] x, double[] v) {
         double tg = x[at.gas];
         double lift = enthalpyGas - enthalpyRoom;
-        for (int i = 0; i < k; i++) gasRow[i] = -dFlow[i] * lift;
+        for (int i = 0; i < first; i++) gasRow[i] = -dFlow[i] * lift;
+        java.util.Arrays.fill(gasRow, first, k, 0);
         for (int i = 0; i < Bed.COLUMNS; i++) gasRow[i] += bed.dRelease[i] - bed.dSmoke[i] - bed.dRw[i] * Burn.LATENT;
         gasRow[G] -= gasFlow * gas.heat(tg);
         gasRow[R] += gasFlow * gas.heat(x[at.room]);
@@ -440,21 +441,21 @@ public final class Fire implements Part {
     private void smokeSlopes(double[] x, double[] v) {
         double before = gas.enthalpy(stack.collar);
         double cBefore = gas.heat(stack.collar);
-        for (int i = 0; i < k; i++) row[i] = dFlow[i] * (enthalpyGas - before) - gasFlow * cBefore * dCollar[i];
+        for (int i = 0; i < first; i++) row[i] = dFlow[i] * (enthalpyGas - before) - gasFlow * cBefore * dCollar[i];
         row[G] += gasFlow * gas.heat(x[at.gas]);
         Slots.scatter(v, slotBody, row, 1);
 
         double after = gas.enthalpy(stack.afterConnector);
         double cAfter = gas.heat(stack.afterConnector);
-        for (int i = 0; i < k; i++) {
+        for (int i = 0; i < first; i++) {
             row[i] = dFlow[i] * (before - after) + gasFlow * (cBefore * dCollar[i] - cAfter * dAfter[i]);
         }
         double warmer = stack.acrossFlow * (x[at.contents] - x[at.room]);
-        for (int i = 0; i < k; i++) gasRow[i] = Stack.TO_AIR * row[i] + warmer * dFlow[i];
+        for (int i = 0; i < first; i++) gasRow[i] = Stack.TO_AIR * row[i] + warmer * dFlow[i];
         gasRow[K] += stack.across;
         gasRow[R] -= stack.across;
         Slots.scatter(v, slotRoom, gasRow, 1);
-        for (int i = 0; i < k; i++) gasRow[i] = row[i] - gasRow[i];
+        for (int i = 0; i < first; i++) gasRow[i] = row[i] - gasRow[i];
         Slots.scatter(v, slotContents, gasRow, 1);
 
         double[] dBefore = dAfter;
@@ -463,13 +464,13 @@ public final class Fire implements Part {
             cBefore = cAfter;
             after = gas.enthalpy(stack.leaves[j]);
             cAfter = gas.heat(stack.leaves[j]);
-            for (int i = 0; i < k; i++) {
+            for (int i = 0; i < first; i++) {
                 row[i] = dFlow[i] * (before - after) + gasFlow * (cBefore * dBefore[i] - cAfter * dLeaves[j][i]);
             }
             Slots.scatter(v, slotChimney[j], row, 1);
             dBefore = dLeaves[j];
         }
-        for (int i = 0; i < k; i++) row[i] = dFlow[i] * (after - enthalpyRoom) + gasFlow * cAfter * dBefore[i];
+        for (int i = 0; i < first; i++) row[i] = dFlow[i] * (after - enthalpyRoom) + gasFlow * cAfter * dBefore[i];
         row[R] -= gasFlow * gas.heat(x[at.room]);
         Slots.scatter(v, slotFlue, row, 1);
     }
@@ -478,7 +479,7 @@ public final class Fire implements Part {
         double dPlus = 0.5 * (1 + draft / Math.sqrt(draft * draft + DRAFT_BLUR * DRAFT_BLUR));
         double logDraft = 0.5 * pull / draftPlus * dPlus * size.draftFactor;
         double logResistance = 0.5 * pull / resistance;
-        for (int i = 0; i < k; i++) {
+        for (int i = 0; i < first; i++) {
             row[i] = logDraft * dDraft[i] - logResistance * size.flueResistance * dMean[i];
         }
         double out = x[at.outdoors];
@@ -501,7 +502,7 @@ public final class Fire implements Part {
             spread(stack.dLeaves[j], dLeaves[j]);
             spread(stack.dMean[j], row);
             double perMean = 1 / (stack.mean[j] * stack.mean[j]);
-            for (int i = 0; i < k; i++) {
+            for (int i = 0; i < first; i++) {
                 dMean[i] += row[i] / stack.pieces;
                 dDraft[i] += row[i] * perMean / stack.pieces;
             }
@@ -511,7 +512,7 @@ public final class Fire implements Part {
     /** Lays a gradient of the stack out on the fire's own columns. */
     private void spread(double[] from, double[] to) {
         double perFlow = from[Stack.FLOW];
-        for (int i = 0; i < k; i++) to[i] = perFlow * dFlow[i];
+        for (int i = 0; i < first; i++) to[i] = perFlow * dFlow[i];
         to[G] += from[Stack.GAS];
         to[B] += from[Stack.BODY];
         to[R] += from[Stack.AIR];
