@@ -2,9 +2,10 @@ package stokewell.cli;
 
 import java.nio.file.Path;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import stokewell.file.WeatherFault;
 import stokewell.file.WeatherFile;
 import stokewell.fit.Series;
@@ -24,53 +25,46 @@ final class WinterWeather {
      */
     static Series outdoors(String which, Series sensor, List<Path> weather, long offset) {
         if (sensor != null) return sensor;
-        List<Hourly> files = new ArrayList<>();
-        for (Path file : weather) files.add(hourly(file, offset));
-        files.sort((x, y) -> x.start().compareTo(y.start()));
-        double[] time = new double[files.stream().mapToInt(Hourly::hours).sum()];
-        double[] value = new double[time.length];
-        int n = 0;
-        for (Hourly h : files) {
-            double start = h.start().toEpochSecond(ZoneOffset.UTC);
-            double[] kelvin = h.temperature();
-            for (int i = 0; i < kelvin.length; i++) {
-                double t = start + 3600.0 * i;
-                if (n > 0 && t <= time[n - 1]) continue;
-                time[n] = t;
-                value[n++] = kelvin[i];
-            }
-        }
-        if (n == 0) {
+        Series found = joined("weather", files(weather, offset), Hourly::temperature);
+        if (found == null) {
             throw Complaint.usage(
                     "No sensor was outdoors in the period " + which + ", and there is no weather of those days.",
                     "Give --weather FILE, or say with --sensor NAME=outdoor which sensor it is.");
         }
-        return new Series("weather", Arrays.copyOf(time, n), Arrays.copyOf(value, n));
+        return found;
     }
 
     /** The sun on the horizontal, W/m2, by the files that hold it; null where none does. */
     static Series sun(List<Path> weather, long offset) {
-        List<Hourly> files = new ArrayList<>();
-        for (Path file : weather) {
-            Hourly h = hourly(file, offset);
-            if (h.sun().isPresent()) files.add(h);
-        }
-        if (files.isEmpty()) return null;
-        files.sort((x, y) -> x.start().compareTo(y.start()));
+        List<Hourly> sunny =
+                files(weather, offset).stream().filter(h -> h.sun().isPresent()).toList();
+        return joined("sun", sunny, h -> h.sun().orElseThrow().global());
+    }
+
+    /** By their beginnings. */
+    private static List<Hourly> files(List<Path> weather, long offset) {
+        return weather.stream()
+                .map(file -> hourly(file, offset))
+                .sorted(Comparator.comparing(Hourly::start))
+                .toList();
+    }
+
+    /** One after the other, each from where the one before ends; null where there is nothing. */
+    private static Series joined(String name, List<Hourly> files, Function<Hourly, double[]> column) {
         double[] time = new double[files.stream().mapToInt(Hourly::hours).sum()];
         double[] value = new double[time.length];
         int n = 0;
         for (Hourly h : files) {
             double start = h.start().toEpochSecond(ZoneOffset.UTC);
-            double[] global = h.sun().get().global();
-            for (int i = 0; i < global.length; i++) {
+            double[] hours = column.apply(h);
+            for (int i = 0; i < hours.length; i++) {
                 double t = start + 3600.0 * i;
                 if (n > 0 && t <= time[n - 1]) continue;
                 time[n] = t;
-                value[n++] = global[i];
+                value[n++] = hours[i];
             }
         }
-        return new Series("sun", Arrays.copyOf(time, n), Arrays.copyOf(value, n));
+        return n == 0 ? null : new Series(name, Arrays.copyOf(time, n), Arrays.copyOf(value, n));
     }
 
     private static Hourly hourly(Path file, long offset) {
