@@ -7,12 +7,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 import stokewell.file.ReadingsAsk;
@@ -66,6 +68,13 @@ final class FitReadings {
                     + "stove, flue, slab, or nothing to leave it out. Repeatable.")
     Map<String, String> sensors = new LinkedHashMap<>();
 
+    @Option(
+            names = "--zone",
+            paramLabel = "ZONE",
+            description = "Of times in files that carry none: Europe/Oslo if the logger's clock shifts for summer, "
+                    + "+01:00 if it does not. Default: the rig's standard time.")
+    String zone;
+
     @Option(names = "--from", paramLabel = "MOMENT", description = "Default: where the readings begin.")
     String from;
 
@@ -93,13 +102,13 @@ final class FitReadings {
 
     /** Reads everything; times count from the first hour of the readings, local standard time of the rig. */
     Found read(Rig rig, Path rigFile, UnitSystem units) throws IOException {
-        ZoneOffset zone =
+        ZoneOffset clock =
                 ZoneOffset.ofTotalSeconds((int) (60 * Math.round(rig.place().utcOffset() / 60)));
-        if (ofShop()) fromShop(zone);
-        else fromFile(Path.of(source), zone, true);
+        if (ofShop()) fromShop(clock);
+        else fromFile(Path.of(source), clock, true);
         if (loads != null) {
             noted.clear();
-            fromFile(loads, zone, false);
+            fromFile(loads, clock, false);
         }
         if (series.isEmpty()) {
             throw Complaint.usage(
@@ -144,11 +153,12 @@ final class FitReadings {
                 .or(usual.toLocalDate(), LocalTime.MIDNIGHT);
     }
 
-    private void fromFile(Path file, ZoneOffset zone, boolean all) throws IOException {
+    private void fromFile(Path file, ZoneOffset clock, boolean all) throws IOException {
         if (!Files.exists(file)) throw Complaint.usage("There is no " + file + ".", "Mend the name.");
+        Optional<ZoneId> said = Optional.ofNullable(zone).map(ShopChoice::zone);
         ReadingsFile read;
         try {
-            read = ReadingsFile.read(file, ReadingsAsk.plain(zone, Instant.now()));
+            read = ReadingsFile.read(file, ReadingsAsk.plain(said, clock, Instant.now()));
         } catch (ReadingsFault fault) {
             throw Complaint.usage(fault.getMessage(), "./stokewell help readings import tells how a table is read.");
         }
@@ -157,39 +167,54 @@ final class FitReadings {
             long[] times = s.times();
             double[] values = s.values();
             if (s.unit().kind() == SensorKind.MASS) {
-                for (int i = 0; i < times.length; i++) load(times[i], values[i], zone);
+                for (int i = 0; i < times.length; i++) load(times[i], values[i], clock);
             } else if (all && s.unit().kind() == SensorKind.TEMPERATURE) {
-                add(s.name(), times, values, zone);
+                add(s.name(), times, values, clock);
             }
         }
     }
 
-    private void fromShop(ZoneOffset zone) {
+    private void fromShop(ZoneOffset clock) {
         if (!Files.exists(shop)) {
             throw Complaint.usage(
                     "There is no shop's file " + shop + ".",
                     "Import readings with ./stokewell readings import, or name a logger's file with --readings.");
         }
         try (Shop open = Shop.openExisting(shop)) {
+            long first = Long.MAX_VALUE;
             for (Sensor sensor : open.sensors()) {
                 if (sensor.kind() != SensorKind.TEMPERATURE) continue;
                 stokewell.shop.Readings r = open.readings(sensor);
                 if (r.size() == 0) continue;
-                add(sensor.name(), r.times(), r.values(), zone);
+                add(sensor.name(), r.times(), r.values(), clock);
+                first = Math.min(first, r.time(0));
                 Spot spot = sensor.place().isEmpty() ? null : Spot.named(sensor.place());
                 if (spot != null) placed.put(sensor.name(), spot);
             }
-            for (Load load : WoodNoted.of(open)) load(load.time(), load.mass(), zone);
+            for (Load load : WoodNoted.of(open)) load(load.time(), load.mass(), clock);
+            if (first < Long.MAX_VALUE && open.zone().isPresent())
+                clocks(open.zone().get(), Instant.ofEpochSecond(first), clock);
         }
     }
 
-    private void load(long time, double mass, ZoneOffset zone) {
-        if (mass > 0) noted.add(new Replay.Load(time + zone.getTotalSeconds(), mass));
+    /** Readings that were taken in by a wrong zone stand shifted against sun and weather, and nothing else shows it. */
+    private void clocks(ZoneId home, Instant when, ZoneOffset clock) {
+        ZoneOffset standard = home.getRules().getStandardOffset(when);
+        if (standard.equals(clock)) return;
+        String its = home.getId() + (home.getId().equals(standard.getId()) ? "" : " (" + standard + " in winter)");
+        told.add("the shop's clock is " + its + ", the rig's standard time is " + clock
+                + ": one of them is wrong, or the shop is not where the rig is. Hours are told by the rig's. If "
+                + "place.utcOffset of the rig file is wrong, mend it; if the readings were taken in by a wrong zone, they "
+                + "stand shifted against sun and weather: take them in anew with --zone, into a new shop's file");
     }
 
-    private void add(String name, long[] times, double[] values, ZoneOffset zone) {
+    private void load(long time, double mass, ZoneOffset clock) {
+        if (mass > 0) noted.add(new Replay.Load(time + clock.getTotalSeconds(), mass));
+    }
+
+    private void add(String name, long[] times, double[] values, ZoneOffset clock) {
         double[] local = new double[times.length];
-        for (int i = 0; i < local.length; i++) local[i] = times[i] + zone.getTotalSeconds();
+        for (int i = 0; i < local.length; i++) local[i] = times[i] + clock.getTotalSeconds();
         series.add(new Series(name, local, values));
     }
 

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stokewell.file.ReadingsAsk;
 import stokewell.file.ReadingsFault;
 import stokewell.file.ReadingsFile;
@@ -57,7 +58,7 @@ final class WinterSource {
                             + "--after.");
         }
         if (isShop(file)) source.shop(file, zone);
-        else source.table(file, zone == null ? ZoneId.systemDefault() : zone);
+        else source.table(file, Optional.ofNullable(zone));
         source.loads.sort(Comparator.comparingDouble(WoodLoad::time));
         return source;
     }
@@ -89,10 +90,11 @@ final class WinterSource {
         }
     }
 
-    private void table(Path file, ZoneId zone) throws IOException {
+    private void table(Path file, Optional<ZoneId> said) throws IOException {
+        ZoneId zone = said.orElseGet(ZoneId::systemDefault);
         ReadingsFile read;
         try {
-            read = ReadingsFile.read(file, ReadingsAsk.plain(zone, Instant.now()));
+            read = ReadingsFile.read(file, ReadingsAsk.plain(said, zone, Instant.now()));
         } catch (ReadingsFault fault) {
             throw Complaint.usage(fault.getMessage(), "./stokewell help readings import tells how a table is read.");
         }

@@ -132,6 +132,7 @@ final class Winters {
         ask.source = table ? file.toString() : "shop";
         ask.shop = file;
         ask.sensors.putAll(sensors);
+        ask.zone = zone;
         ask.from = period.days().get(0).date() + " 05:00";
         ask.until = period.days().get(period.days().size() - 1).date() + " 23:00";
         if (!weather.isEmpty())

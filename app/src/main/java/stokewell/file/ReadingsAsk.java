@@ -62,8 +62,13 @@ public record ReadingsAsk(
 
     /** Nothing said. */
     public static ReadingsAsk plain(ZoneId homeZone, Instant now) {
+        return plain(Optional.empty(), homeZone, now);
+    }
+
+    /** Nothing said but the zone of times that carry none, if that. */
+    public static ReadingsAsk plain(Optional<ZoneId> zone, ZoneId homeZone, Instant now) {
         return new ReadingsAsk(
-                Optional.empty(),
+                zone,
                 homeZone,
                 Optional.empty(),
                 Optional.empty(),

@@ -169,10 +169,19 @@ public final class FitJson {
             figure(json, "fittedKgPerS", l.loop().fitted(), 1, 5);
             json.shut();
         }
-        json.list("heat");
+        if (l.gave() == null) json.nothing("storeGave");
+        else {
+            json.open("storeGave");
+            figure(json, "kWh", l.gave().heat(), 1 / 3.6e6, 3);
+            figure(json, "floorShare", l.gave().floor(), 1, 4);
+            figure(json, "jacketShare", l.gave().jacket(), 1, 4);
+            json.shut();
+        }
+        json.number("heatDays", l.days(), 2).list("heat");
         for (Learnt.Cost c : l.costs()) {
             json.item().text("account", c.account());
             figure(json, "kWh", c.heat(), 1 / 3.6e6, 3);
+            figure(json, "share", c.share(), 1, 4);
             json.shut();
         }
         json.done().shut();

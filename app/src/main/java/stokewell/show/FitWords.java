@@ -26,6 +26,7 @@ final class FitWords {
     List<String> sentences() {
         List<String> all = new ArrayList<>();
         store(all);
+        gave(all);
         loop(all);
         costs(all);
         wood(all);
@@ -55,6 +56,16 @@ final class FitWords {
             }
         }
         all.add(text.append(".").toString());
+    }
+
+    private void gave(List<String> all) {
+        Learnt.StoreGave g = fit.learnt().gave();
+        if (g == null) return;
+        StringBuilder text =
+                new StringBuilder("Of the " + energy(g.heat()) + " that the store gave in " + days() + ", ");
+        if (g.floor().value() >= 0.005) text.append(share(g.floor())).append(" went through its base into the floor, ");
+        text.append(share(g.jacket())).append(" through jacket and lid");
+        all.add(text.append("; the rest is what you drew from it.").toString());
     }
 
     private void loop(List<String> all) {
@@ -87,30 +98,38 @@ final class FitWords {
         if (walls != null && doors > 0) {
             boolean more = doors - half > walls.heat().high();
             boolean less = doors + half < walls.heat().low();
-            String heat = energy(new Figure(doors, half)) + " against " + energy(walls.heat());
+            String heat = energy(new Figure(doors, half)) + " against " + energy(walls.heat()) + " in " + days();
             if (more) all.add("The doors cost more than the walls: " + heat + ".");
             else if (!less) all.add("The doors may cost as much as the walls: " + heat + ".");
         }
-        double lost = 0;
-        for (Learnt.Cost c : fit.learnt().costs()) lost += Math.max(0, c.heat().value());
-        Learnt.Cost first =
-                fit.learnt().costs().isEmpty() ? null : fit.learnt().costs().get(0);
-        if (first == null || lost <= 0) return;
-        StringBuilder text = new StringBuilder("Of the heat of those days ");
-        int told = 0;
+        List<String> most = new ArrayList<>();
         for (Learnt.Cost c : fit.learnt().costs()) {
-            if (told == 3 || c.heat().value() < 0.05 * lost) break;
-            text.append(told == 0 ? "" : ", ")
-                    .append(Numbers.percent(c.heat().value() / lost))
-                    .append(" ")
-                    .append(plusMinus);
-            text.append(" ")
-                    .append(Numbers.of(100 * c.heat().half() / lost, 0))
-                    .append(" % went by ")
-                    .append(c.account());
-            told++;
+            if (most.size() == 3 || c.share().value() < 0.05) break;
+            most.add(way(c.account()) + " " + share(c.share()));
         }
-        all.add(text.append(".").toString());
+        if (!most.isEmpty())
+            all.add("Of the heat that left the shop in " + days() + ": " + String.join(", ", most) + ".");
+    }
+
+    /** An account of the books in words that stand by themselves. */
+    private static String way(String account) {
+        return switch (account) {
+            case "air" -> "with air that leaks";
+            case "walls", "floor" -> "through the " + account;
+            case "roofs" -> "through the roof";
+            case "glass", "shut doors" -> "through " + account;
+            case "open doors" -> "out of open doors";
+            case "flue gas" -> "up the flue, hot";
+            case "smoke" -> "up the flue, unburnt";
+            default -> "by " + account;
+        };
+    }
+
+    /** The days of which heat is told. */
+    private String days() {
+        double days = fit.learnt().days();
+        boolean all = days * 86400 > fit.until() - fit.from() - 1;
+        return (all ? "those " : "the first ") + Numbers.of(days, days < 3 ? 1 : 0) + " days";
     }
 
     private Learnt.Cost cost(String account) {

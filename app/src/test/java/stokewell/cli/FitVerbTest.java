@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stokewell.file.RigFile;
+import stokewell.file.UnitSystem;
 import stokewell.shop.Shop;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -75,6 +78,46 @@ class FitVerbTest {
             assertThat(kept.get("us").get("sentences").get(0).asString()).contains(" Btu/h at ");
             assertThat(kept.get("of").get("file").asString()).isEqualTo(Files.readString(Path.of(RIG)));
         }
+    }
+
+    @Test
+    void aShopWhoseClockIsNotTheRigsIsTold() throws Exception {
+        for (String zone : List.of("-05:00", "America/New_York", "Europe/Oslo")) {
+            String shop =
+                    folder.resolve(zone.replaceAll("\\W", "") + ".stokewell").toString();
+            Shell.Said taken = Shell.say("readings", "import", READINGS.toString(), "--zone", zone, "--shop", shop);
+            assertThat(taken.status()).as(taken.err()).isZero();
+            FitReadings readings = new FitReadings();
+            readings.source = "shop";
+            readings.shop = Path.of(shop);
+            readings.weather = WEATHER;
+            List<String> told = readings.read(
+                            RigFile.read(Path.of(RIG), List.of()).rig(), Path.of(RIG), UnitSystem.SI)
+                    .told();
+            boolean alike = !zone.startsWith("Europe");
+            assertThat(told.stream().anyMatch(t -> t.contains("the rig's standard time is -05:00")))
+                    .as(zone)
+                    .isNotEqualTo(alike);
+            if (!alike) assertThat(told.toString()).contains("Europe/Oslo (+01:00 in winter)");
+        }
+    }
+
+    @Test
+    void aZoneThatIsSaidIsTakenForTimesThatCarryNone() throws Exception {
+        double[] first = new double[2];
+        for (int k = 0; k < 2; k++) {
+            FitReadings readings = new FitReadings();
+            readings.source = READINGS.toString();
+            readings.weather = WEATHER;
+            readings.zone = k == 0 ? null : "-06:00";
+            FitReadings.Found found =
+                    readings.read(RigFile.read(Path.of(RIG), List.of()).rig(), Path.of(RIG), UnitSystem.SI);
+            first[k] = found.readings().noted().get(0).time()
+                    + found.weather().start().toEpochSecond(ZoneOffset.UTC);
+            assertThat(found.told().toString().contains("--zone says another")).isEqualTo(k == 0);
+        }
+        // an hour west of the rig's clock is an hour later on it
+        assertThat(first[1] - first[0]).isEqualTo(3600);
     }
 
     @Test

@@ -42,10 +42,12 @@ final class FakeFits {
                 new Learnt.StoreLoss(343.15, 288.15, new Figure(410, 40), new Figure(0.62, 0.05)),
                 new Learnt.Foam("base", 0.05, new Figure(190, 25), new Figure(0, 0), new Figure(2.1, 0.4)),
                 new Learnt.LoopFlow(0.15, new Figure(0.05, 0.006)),
+                new Learnt.StoreGave(new Figure(90 * KWH, 4 * KWH), new Figure(0.52, 0.06), new Figure(0.11, 0.02)),
                 List.of(
-                        new Learnt.Cost("open doors", new Figure(120 * KWH, 6 * KWH)),
-                        new Learnt.Cost("walls", new Figure(100 * KWH, 8 * KWH)),
-                        new Learnt.Cost("floor", new Figure(30 * KWH, 5 * KWH))));
+                        new Learnt.Cost("open doors", new Figure(120 * KWH, 6 * KWH), new Figure(0.48, 0.02)),
+                        new Learnt.Cost("walls", new Figure(100 * KWH, 8 * KWH), new Figure(0.4, 0.03)),
+                        new Learnt.Cost("floor", new Figure(30 * KWH, 5 * KWH), new Figure(0.12, 0.02))),
+                8);
     }
 
     static Watch.Suspect suspect(Cause cause, double size, double half, double share) {

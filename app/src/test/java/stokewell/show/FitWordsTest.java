@@ -13,8 +13,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Document;
 import stokewell.file.UnitSystem;
 import stokewell.fit.Cause;
+import stokewell.fit.Figure;
 import stokewell.fit.Fit;
 import stokewell.fit.Knob;
+import stokewell.fit.Learnt;
 import stokewell.fit.Spot;
 import stokewell.fit.Watch;
 import tools.jackson.databind.JsonNode;
@@ -48,10 +50,22 @@ class FitWordsTest {
     @Test
     void aLoopThatMovesAThirdIsToldWithItsInterval() {
         for (UnitSystem units : UnitSystem.values()) {
-            assertThat(sentences(units).get(1))
+            assertThat(sentences(units).get(2))
                     .isEqualTo("The loop moves 33 % of what the pump should (29 % to 37 %): look for air, a valve half"
                             + " shut, a full strainer.");
         }
+    }
+
+    @Test
+    void whereTheStoresHeatAndTheShopsWentIsToldWithItsDays() {
+        assertThat(sentences(UnitSystem.SI).get(1))
+                .isEqualTo(
+                        "Of the 90 +/- 4 kWh that the store gave in those 8 days, 52 +/- 6 % went through its base into"
+                                + " the floor, 11 +/- 2 % through jacket and lid; the rest is what you drew from it.");
+        assertThat(sentences(UnitSystem.SI))
+                .contains(
+                        "Of the heat that left the shop in those 8 days: out of open doors 48 +/- 2 %, through the walls"
+                                + " 40 +/- 3 %, through the floor 12 +/- 2 %.");
     }
 
     @Test
@@ -64,14 +78,18 @@ class FitWordsTest {
                         .startsWith("The doors cost more than the walls: ")
                         .doesNotContain("kWh"));
         var l = FakeFits.learnt();
-        var unsure = new stokewell.fit.Learnt(
+        var unsure = new Learnt(
                 l.store(),
                 l.foam(),
                 l.loop(),
+                l.gave(),
                 List.of(
-                        new stokewell.fit.Learnt.Cost(
-                                "open doors", new stokewell.fit.Figure(110 * FakeFits.KWH, 20 * FakeFits.KWH)),
-                        l.costs().get(1)));
+                        new Learnt.Cost(
+                                "open doors",
+                                new Figure(110 * FakeFits.KWH, 20 * FakeFits.KWH),
+                                new Figure(0.46, 0.04)),
+                        l.costs().get(1)),
+                l.days());
         assertThat(new FitWords(FakeFits.fit(unsure, null), Measure.plain(UnitSystem.SI), "+/-").sentences())
                 .anySatisfy(s -> assertThat(s).startsWith("The doors may cost as much as the walls"))
                 .noneSatisfy(s -> assertThat(s).contains("more than the walls"));

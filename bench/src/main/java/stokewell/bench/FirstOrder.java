@@ -28,7 +28,7 @@ final class FirstOrder {
             y[k] = log.room()[k + 1] - log.outdoor()[k];
             double t = log.room()[k] - log.outdoor()[k];
             double sun = log.sun()[k] / 100;
-            x[k] = heated ? new double[] {t, log.heat()[k] / 1000, sun} : new double[] {t, sun};
+            x[k] = heated ? new double[] {t, log.warmth(k) / 1000, sun} : new double[] {t, sun};
         }
         OLSMultipleLinearRegression ols = new OLSMultipleLinearRegression();
         ols.newSampleData(y, x);
@@ -37,7 +37,7 @@ final class FirstOrder {
     }
 
     private static boolean heated(RoomLog log) {
-        for (double h : log.heat()) if (h != log.heat()[0]) return true;
+        for (int h = 1; h < log.hours(); h++) if (log.warmth(h) != log.warmth(0)) return true;
         return false;
     }
 
@@ -89,7 +89,7 @@ final class FirstOrder {
             t = log.outdoor()[k]
                     + b[0]
                     + Math.min(1.02, b[1]) * (t - log.outdoor()[k])
-                    + b[2] * log.heat()[k] / 1000
+                    + b[2] * log.warmth(k) / 1000
                     + b[3] * log.sun()[k] / 100;
         }
         return out;

@@ -81,7 +81,7 @@ public final class MeasuredRooms {
             }
             System.out.println(b + " rounds " + e.rounds() + " " + e.disturbances());
         }
-        double[] run = room.run(e.value(), train - 1);
+        double[] run = room.run(e.value(), train - 1).room();
         double[] before = seen.room();
         int keep = fold.hours() - train;
         double[] lazy = new double[keep];

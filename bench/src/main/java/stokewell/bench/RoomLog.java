@@ -15,15 +15,27 @@ import java.util.function.Function;
  * Hours of a measured room: the means over each hour from the first full one on.
  *
  * @param room    K
- * @param heat    W
+ * @param heat    of what heats the room, W
+ * @param gains   electricity that becomes heat in the room besides, W
  * @param outdoor K
  * @param sun     global on the horizontal, W/m2
  * @param wind    m/s
+ * @param slab    K; empty where no sensor is in a slab
  */
-record RoomLog(LocalDateTime start, double[] room, double[] heat, double[] outdoor, double[] sun, double[] wind) {
+record RoomLog(
+        LocalDateTime start,
+        double[] room,
+        double[] heat,
+        double[] gains,
+        double[] outdoor,
+        double[] sun,
+        double[] wind,
+        double[] slab) {
 
-    /** One row as it was written down; NaN where nothing was. */
-    private record Row(LocalDateTime at, double room, double heat, double outdoor, double sun, double wind) {}
+    private static final double ZERO = 273.15;
+
+    /** One row as it was written down, in the order above; NaN where nothing was. */
+    private record Row(LocalDateTime at, double... read) {}
 
     int hours() {
         return room.length;
@@ -35,13 +47,25 @@ record RoomLog(LocalDateTime start, double[] room, double[] heat, double[] outdo
                 start.plusHours(from),
                 cut(room, from, until),
                 cut(heat, from, until),
+                cut(gains, from, until),
                 cut(outdoor, from, until),
                 cut(sun, from, until),
-                cut(wind, from, until));
+                cut(wind, from, until),
+                hasSlab() ? cut(slab, from, until) : slab);
     }
 
     private static double[] cut(double[] v, int from, int until) {
-        return java.util.Arrays.copyOfRange(v, from, until);
+        return Arrays.copyOfRange(v, from, until);
+    }
+
+    /** Whether there is a sensor in a slab: the heating is then pipes in it. */
+    boolean hasSlab() {
+        return slab.length > 0;
+    }
+
+    /** All heat of an hour, wherever it goes, W. */
+    double warmth(int hour) {
+        return heat[hour] + gains[hour];
     }
 
     /** Test house with electric heaters, switched at random: mean of rooms 1 to 7. */
@@ -52,15 +76,19 @@ record RoomLog(LocalDateTime start, double[] room, double[] heat, double[] outdo
             for (int i = 2; i <= 8; i++) mean += number(c[i]) / 7;
             return new Row(
                     LocalDateTime.parse(c[0], f),
-                    273.15 + mean,
+                    ZERO + mean,
                     number(c[25]),
-                    273.15 + number(c[27]),
+                    0,
+                    ZERO + number(c[27]),
                     1000 * Math.max(0, number(c[26])),
                     number(c[29]));
         });
     }
 
-    /** Library with a radiant slab; dates change their order on day 13. */
+    /**
+     * Library with a radiant slab; dates change their order on day 13. Its heat was not measured: in every row it is four times
+     * the electricity of the heat pumps, to the last digit.
+     */
     static RoomLog slabHall(Path folder) throws IOException {
         DateTimeFormatter dots = DateTimeFormatter.ofPattern("MM.dd.yyyy HH:mm");
         DateTimeFormatter slashes = DateTimeFormatter.ofPattern("M/d/yyyy H:mm");
@@ -69,11 +97,13 @@ record RoomLog(LocalDateTime start, double[] room, double[] heat, double[] outdo
                 ",",
                 c -> new Row(
                         LocalDateTime.parse(c[0], c[0].contains("/") ? slashes : dots),
-                        273.15 + number(c[10]),
-                        1000 * (number(c[7]) + number(c[12])),
-                        273.15 + number(c[8]),
+                        ZERO + number(c[10]),
+                        1000 * number(c[7]),
+                        1000 * number(c[12]),
+                        ZERO + number(c[8]),
                         number(c[14]),
-                        2));
+                        2,
+                        ZERO + number(c[6])));
     }
 
     /** Solar house without heat: mean of its two rooms. */
@@ -84,9 +114,10 @@ record RoomLog(LocalDateTime start, double[] room, double[] heat, double[] outdo
                 " ",
                 c -> new Row(
                         LocalDateTime.parse(c[0] + " " + c[1], f),
-                        273.15 + 0.5 * (number(c[2]) + number(c[3])),
+                        ZERO + 0.5 * (number(c[2]) + number(c[3])),
                         0,
-                        273.15 + number(c[21]),
+                        0,
+                        ZERO + number(c[21]),
                         Math.max(0, number(c[17])),
                         number(c[13])));
     }
@@ -103,21 +134,22 @@ record RoomLog(LocalDateTime start, double[] room, double[] heat, double[] outdo
         LocalDateTime first = rows.get(0).at().withMinute(0).withSecond(0).plusHours(1);
         int hours =
                 (int) Duration.between(first, rows.get(rows.size() - 1).at()).toHours();
-        double[][] sum = new double[5][hours];
+        int columns = rows.get(0).read().length;
+        double[][] mean = new double[columns][hours];
         int[] count = new int[hours];
         for (Row r : rows) {
             int h = (int) Math.floorDiv(Duration.between(first, r.at()).toSeconds(), 3600);
-            double[] all = {r.room(), r.heat(), r.outdoor(), r.sun(), r.wind()};
-            if (h < 0 || h >= hours || Arrays.stream(all).anyMatch(Double::isNaN)) continue;
-            for (int k = 0; k < 5; k++) sum[k][h] += all[k];
+            if (h < 0 || h >= hours || Arrays.stream(r.read()).anyMatch(Double::isNaN)) continue;
+            for (int k = 0; k < columns; k++) mean[k][h] += r.read()[k];
             count[h]++;
         }
-        for (int k = 0; k < 5; k++) {
+        for (int k = 0; k < columns; k++) {
             for (int h = 0; h < hours; h++) {
                 // an hour without a reading holds the one before: there are none in these files but at most a few
-                sum[k][h] = count[h] > 0 || h == 0 ? sum[k][h] / count[h] : sum[k][h - 1];
+                mean[k][h] = count[h] > 0 || h == 0 ? mean[k][h] / count[h] : mean[k][h - 1];
             }
         }
-        return new RoomLog(first, sum[0], sum[1], sum[2], sum[3], sum[4]);
+        double[] slab = columns > 6 ? mean[6] : new double[0];
+        return new RoomLog(first, mean[0], mean[1], mean[2], mean[3], mean[4], mean[5], slab);
     }
 }

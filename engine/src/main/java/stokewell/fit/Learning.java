@@ -3,7 +3,6 @@ package stokewell.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
@@ -18,6 +17,7 @@ import stokewell.network.Plant;
 import stokewell.rig.Layer;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
+import stokewell.run.Ledger;
 import stokewell.run.Replay;
 import stokewell.weather.Weather;
 
@@ -143,7 +143,20 @@ public final class Learning {
     }
 
     /** What one drawn rig says: its books, and its mornings with and without foam. */
-    private record Drawn(Map<String, Double> accounts, double[] mornings, double[] foamed) {}
+    private record Drawn(Ledger ledger, double[] mornings, double[] foamed) {
+
+        double left() {
+            return ledger.accounts().values().stream()
+                    .mapToDouble(heat -> Math.max(0, heat))
+                    .sum();
+        }
+
+        double gave() {
+            return ledger.meter("store's heat to room")
+                    + ledger.meter("store to room")
+                    + ledger.meter("store to floor");
+        }
+    }
 
     private Learnt draws(Learnt.StoreLoss store, boolean base, Learnt.LoopFlow loop, DoublePredicate goOn) {
         double[][] draws = drawn();
@@ -154,8 +167,11 @@ public final class Learning {
         });
         List<Learnt.Cost> costs = new ArrayList<>();
         if (all[0] != null) {
-            for (String account : all[0].accounts().keySet()) {
-                costs.add(new Learnt.Cost(account, figure(all, d -> d.accounts().getOrDefault(account, 0.0))));
+            for (String account : all[0].ledger().accounts().keySet()) {
+                costs.add(new Learnt.Cost(
+                        account,
+                        figure(all, d -> d.ledger().account(account)),
+                        figure(all, d -> Math.max(0, d.ledger().account(account)) / d.left())));
             }
         }
         costs.sort(Comparator.comparingDouble((Learnt.Cost c) -> -c.heat().value()));
@@ -168,7 +184,14 @@ public final class Learning {
                     figure(all, d -> d.foamed()[0] - d.mornings()[0]),
                     figure(all, d -> d.foamed()[1] - d.mornings()[1]));
         }
-        return new Learnt(store, foam, loop, List.copyOf(costs));
+        Learnt.StoreGave gave = null;
+        if (store != null && all[0] != null && all[0].gave() > 0) {
+            gave = new Learnt.StoreGave(
+                    figure(all, Drawn::gave),
+                    figure(all, d -> d.ledger().meter("store to floor") / d.gave()),
+                    figure(all, d -> d.ledger().meter("store to room") / d.gave()));
+        }
+        return new Learnt(store, foam, loop, gave, List.copyOf(costs), (until - readings.from()) / 86400);
     }
 
     private Figure figure(Drawn[] all, ToDoubleFunction<Drawn> of) {
@@ -204,7 +227,7 @@ public final class Learning {
             Replay.Played foamed = model.play(p, foamed(rig, base), probes, until);
             if (foamed != null) then = mornings(foamed);
         }
-        return new Drawn(now.ledger().accounts(), mornings, then);
+        return new Drawn(now.ledger(), mornings, then);
     }
 
     /** Means over the mornings of the room and the store. */

@@ -9,9 +9,11 @@ import java.util.List;
  * @param store what the store loses; null without one
  * @param foam  what insulation at its worst side would bring; null without a store or where it cannot be run
  * @param loop  what the loop moves; null without a pump
- * @param costs where the heat of those days went, largest first, J
+ * @param gave  where the store's heat went; null without one
+ * @param costs where the heat that left the shop went, largest first
+ * @param days  of which both tell, from the first on
  */
-public record Learnt(StoreLoss store, Foam foam, LoopFlow loop, List<Cost> costs) {
+public record Learnt(StoreLoss store, Foam foam, LoopFlow loop, StoreGave gave, List<Cost> costs, double days) {
 
     /**
      * Loss of the store, all of its water at one temperature.
@@ -42,6 +44,20 @@ public record Learnt(StoreLoss store, Foam foam, LoopFlow loop, List<Cost> costs
      */
     public record LoopFlow(double filed, Figure fitted) {}
 
-    /** One account of the heat books. */
-    public record Cost(String account, Figure heat) {}
+    /**
+     * Where the heat went that left the store, but for what stayed in pipes.
+     *
+     * @param heat   J
+     * @param floor  share that went through its base into the floor
+     * @param jacket share that went through jacket, lid and what stands in air
+     */
+    public record StoreGave(Figure heat, Figure floor, Figure jacket) {}
+
+    /**
+     * One account of the heat books.
+     *
+     * @param heat  that left by it, J; what came in counts below zero
+     * @param share of all heat that left
+     */
+    public record Cost(String account, Figure heat, Figure share) {}
 }

@@ -86,13 +86,11 @@ public final class ShopModel implements Response {
             if (!e.getKey().compared() || e.getValue().size() < 8) continue;
             spots.add(e.getKey());
             series.add(e.getValue());
-            // a logger's own offset: common practice, half a degree, a strapped-on pipe sensor more
-            double spread = e.getKey() == Spot.FLOW || e.getKey() == Spot.RETURN ? 2 : 0.5;
             unknowns.add(new Unknown(
                     e.getKey().words + " offset",
                     "what the sensor at " + e.getKey().words + " reads too much",
                     0,
-                    spread,
+                    e.getKey().offsetSpread(),
                     -8,
                     8,
                     0));

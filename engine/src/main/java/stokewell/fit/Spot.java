@@ -25,6 +25,19 @@ public enum Spot {
         this.error = error;
     }
 
+    /** Whether a sensor is strapped to a pipe there. */
+    boolean isPipe() {
+        return this == FLOW || this == RETURN;
+    }
+
+    /**
+     * Standard deviation of what such a sensor reads too much before it is held against anything, K: half a degree of a cheap
+     * logger, more where it is strapped on from outside. Common practice, no source.
+     */
+    double offsetSpread() {
+        return isPipe() ? 2 : 0.5;
+    }
+
     /** Whether a fit compares the model with it: the flue's gas and the stove's skin only tell when a fire was lit. */
     public boolean compared() {
         return this != OUTDOOR && this != FLUE && this != STOVE && this != NOTHING;

@@ -161,7 +161,7 @@ final class Telling {
             List<Advice> own = new ArrayList<>();
             double now = wide.half(j, Fitting.SURE);
             for (int c = 0; c < with.size(); c++) {
-                if (isPipe(model.extra().get(c)) && !ofTheLoop(knob)) continue;
+                if (model.extra().get(c).isPipe() && !ofTheLoop(knob)) continue;
                 own.add(new Advice(knob, model.extra().get(c), now, now * shrunk(with.get(c), j)));
             }
             own.add(new Advice(knob, null, now, now * shrunk(twice, j)));
@@ -191,10 +191,6 @@ final class Telling {
         return along.multiply(left).multiplyTransposed(along);
     }
 
-    private static boolean isPipe(Spot spot) {
-        return spot == Spot.FLOW || spot == Spot.RETURN;
-    }
-
     /** A pipe's sensor leaps with the pump: its slopes by other numbers are mostly the moment of a switch, and promise too much. */
     private static boolean ofTheLoop(Knob knob) {
         return knob == Knob.PUMP || knob == Knob.PICKUP || knob == Knob.BURN;
@@ -208,8 +204,7 @@ final class Telling {
     private RealMatrix extra(int c) {
         int n = estimate.value().length;
         Spot spot = model.extra().get(c);
-        boolean pipe = isPipe(spot);
-        Disturbance d = new Disturbance(NOISE, pipe ? SLOW_PIPE : SLOW, MEMORY);
+        Disturbance d = new Disturbance(NOISE, spot.isPipe() ? SLOW_PIPE : SLOW, MEMORY);
         double[] time = model.extraTimes();
         int from = model.observed().rows() + c * time.length;
         double[][] columns = new double[n + 1][];
@@ -218,7 +213,7 @@ final class Telling {
         Arrays.fill(columns[n], 1);
         d.whiten(time, new boolean[time.length], columns, 0, time.length);
         // its own offset is one more unknown, taken out
-        double offset = Whitened.dot(columns[n], columns[n]) + (pipe ? 0.25 : 4);
+        double offset = Whitened.dot(columns[n], columns[n]) + 1 / (spot.offsetSpread() * spot.offsetSpread());
         RealMatrix more = new Array2DRowRealMatrix(n, n);
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < n; k++) {

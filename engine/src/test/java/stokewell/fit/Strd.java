@@ -10,6 +10,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresFactory;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
+import org.hipparchus.util.Pair;
 
 /**
  * A data set of the NIST Statistical Reference Datasets for nonlinear regression, https://www.itl.nist.gov/div898/strd, read
@@ -141,6 +150,73 @@ record Strd(
         double[] out = new double[y.length];
         for (int i = 0; i < out.length; i++) out[i] = model.at(b, x[i]);
         return out;
+    }
+
+    /** The optimiser as the estimator makes it, slopes by central differences; zeros where it ends nowhere. */
+    double[] optimised(double[] start) {
+        MultivariateJacobianFunction f = point -> {
+            double[] b = point.toArray();
+            return new Pair<RealVector, RealMatrix>(new ArrayRealVector(predicted(b), false), slopes(b));
+        };
+        try {
+            return new LevenbergMarquardtOptimizer()
+                    .withInitialStepBoundFactor(10)
+                    .withCostRelativeTolerance(1e-14)
+                    .withParameterRelativeTolerance(1e-12)
+                    .optimize(LeastSquaresFactory.create(
+                            f, new ArrayRealVector(y), new ArrayRealVector(start), null, 2000, 2000))
+                    .getPoint()
+                    .toArray();
+        } catch (MathRuntimeException stuck) {
+            return new double[start.length];
+        }
+    }
+
+    private RealMatrix slopes(double[] b) {
+        double[][] a = new double[y.length][b.length];
+        for (int j = 0; j < b.length; j++) {
+            double step = 1e-6 * Math.max(Math.abs(b[j]), 1e-10);
+            double[] up = b.clone();
+            double[] down = b.clone();
+            up[j] += step;
+            down[j] -= step;
+            double[] high = predicted(up);
+            double[] low = predicted(down);
+            for (int i = 0; i < a.length; i++) a[i][j] = (high[i] - low[i]) / (up[j] - down[j]);
+        }
+        return new Array2DRowRealMatrix(a, false);
+    }
+
+    /** The whole estimator, as a fit calls it: rows far apart in time, almost nothing known before. */
+    Estimate estimated(double[] start) {
+        Response response = new Response() {
+            @Override
+            public List<Unknown> unknowns() {
+                List<Unknown> all = new ArrayList<>();
+                for (int j = 0; j < start.length; j++) {
+                    double size = Math.max(Math.abs(start[j]), Math.abs(certified[j]));
+                    all.add(new Unknown(
+                            "b" + (j + 1), "parameter", start[j], 1e3 * size, -1e6 * size, 1e6 * size, 1e-6 * size));
+                }
+                return all;
+            }
+
+            @Override
+            public double[] at(double[] p) {
+                double[] out = predicted(p);
+                for (double v : out) if (!Double.isFinite(v)) return null;
+                return out;
+            }
+        };
+        double[] time = new double[y.length];
+        for (int i = 0; i < time.length; i++) time[i] = 1e9 * i;
+        double error = Math.sqrt(squares / (time.length - start.length));
+        Observed o = new Observed(time, y, List.of(new Observed.Channel("y", 0, time.length, error, 1e-3 * error)));
+        try {
+            return Estimator.of(response, o, done -> true);
+        } catch (IllegalStateException | MathRuntimeException stuck) {
+            return null;
+        }
     }
 
     /** Decimal digits that agree with the certified parameters, of the worst one; at most 11, as many as are certified. */
