@@ -45,6 +45,9 @@ final class Advice {
                 "Before every first fire see that the vent breathes; a relief valve at the stove is the second way out.";
             case RELIEF_FAILS ->
                 "The valve must be rated for the greatest fire, at the stove, with nothing that shuts.";
+            case RELIEF_WEEPS ->
+                "Read the gauge every week and write it down. Replace a valve that drips, never cap it: what dries in it plugs it. Find "
+                        + "out why it dripped: a vessel too small or flat, or a pressure too near the valve's.";
             case FOULED ->
                 "Brush the coil weekly, soft water in it; watch how fast the store charges: slower at the same fire is soot.";
             case REVERSE_FLOW ->

@@ -184,6 +184,10 @@ public final class Drills {
                 && stage.rig.safety().closed()) {
             return Drill.impossible(fault, "This rig is closed and has no vent.");
         }
+        if (fault == Fault.RELIEF_WEEPS
+                && !(stage.rig.safety().closed() && stage.rig.safety().relief() != null)) {
+            return Drill.impossible(fault, "This rig has no pressure for a relief valve to lose.");
+        }
         if (fault == Fault.CHECK_STUCK && Double.isNaN(stage.rig.loop().checkValve())) {
             return Drill.impossible(fault, "This loop has no check valve.");
         }
@@ -213,6 +217,7 @@ public final class Drills {
             case VENT_NARROW -> water.ventNarrow();
             case VENT_BLOCKED -> water.ventBlocked();
             case RELIEF_FAILS -> fire.reliefFails();
+            case RELIEF_WEEPS -> quiet.reliefWeeps();
             case FOULED -> quiet.fouled();
             case REVERSE_FLOW -> quiet.reverseFlow();
             case CHIMNEY_FIRE -> fire.chimneyFire();

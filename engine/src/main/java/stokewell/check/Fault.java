@@ -21,6 +21,8 @@ public enum Fault {
     VENT_NARROW("vent partly blocked", "scale, a nest or ice leaves a third of the vent's bore, and the pump stops"),
     VENT_BLOCKED("vent blocked", "the open vent is plugged and the pump stops"),
     RELIEF_FAILS("relief missing or too small", "the pump stops, the air is wide open, and steam must leave"),
+    RELIEF_WEEPS(
+            "relief valve weeping", "the valve has dripped until the loop has no pressure left, and the pump stops"),
     FOULED("coil fouled", "3 mm (1/8 in) of soot on it, 2 mm (1/16 in) of lime in it"),
     REVERSE_FLOW("reverse flow", "nothing stops the loop from running backwards through the night"),
     CHIMNEY_FIRE("chimney fire", "the tar in the chimney burns for a quarter of an hour"),

@@ -5,6 +5,7 @@ import static stokewell.check.Stage.HOUR;
 import static stokewell.check.Stage.MINUTE;
 
 import java.util.List;
+import stokewell.loop.SealedLoop;
 import stokewell.network.Plant;
 import stokewell.rig.Loop;
 import stokewell.rig.Pickup;
@@ -64,6 +65,32 @@ final class QuietFaults {
                     " A drip of 0.04 L/h takes %s, and wet insulation is the first sign.", Telling.span(water / DRIP));
             return told(Fault.LEAK, w, List.of(), what);
         });
+    }
+
+    /** The pump stops on a loop whose pressure has dripped away, beside the same with its pressure. */
+    Drill reliefWeeps() {
+        Watch firm = stage.once("pump dead", Stage::stopPump).watch();
+        return stage.play(sim -> {
+            SealedLoop sealed = sim.plant().sealed();
+            int letOut = Plant.state(sealed.letOut());
+            double before = sim.states()[letOut];
+            double gauge = sealed.gauge(sim.columns());
+            double gone = Math.max(0, sealed.letOutFor(sim.columns(), 0) - before);
+            sim.intervene(y -> y[letOut] = before + gone);
+            Watch w = Follow.of(stage, Stage.stopPump(sim), 8 * HOUR).out(false);
+            String what = say(
+                    "%.1f kg of water have dripped out and no pressure is left: water that stood under %.1f bar boils at %s again. ",
+                    gone, gauge / 1e5, Telling.degrees(stage.boiling()));
+            what += boils(w, firm);
+            return told(Fault.RELIEF_WEEPS, w, List.of(), what);
+        });
+    }
+
+    private static String boils(Watch w, Watch firm) {
+        if (w.firstBoil() == NEVER) return "With the pump stopped nothing boils all the same.";
+        String with = firm.firstBoil() == NEVER ? "never" : Telling.span(firm.firstBoil());
+        return say(
+                "With the pump stopped it boils %s later; with its pressure: %s.", Telling.span(w.firstBoil()), with);
     }
 
     /** A day with soot on the fire side, beside the same day without. */

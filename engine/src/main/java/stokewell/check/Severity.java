@@ -134,6 +134,7 @@ final class Severity {
             case VENT_NARROW -> new String[] {"vent.narrow", "boil.outage", "boil.pump", "loop.air"};
             case VENT_BLOCKED -> new String[] {"relief.second", "vent.frost"};
             case RELIEF_FAILS -> new String[] {"vent.bore", "relief.capacity", "relief.none"};
+            case RELIEF_WEEPS -> new String[] {"boil.pump"};
             case FOULED -> new String[] {"boil.furred"};
             case REVERSE_FLOW -> new String[] {"loop.reverse"};
             case CHIMNEY_FIRE -> new String[] {"chimney.fire"};

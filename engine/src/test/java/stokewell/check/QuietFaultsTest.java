@@ -11,6 +11,7 @@ import stokewell.matter.Water;
 import stokewell.network.Plant;
 import stokewell.rig.Changed;
 import stokewell.rig.Rig;
+import stokewell.rig.Rigs;
 import stokewell.rig.Safety;
 import stokewell.rig.Store;
 
@@ -190,6 +191,23 @@ class QuietFaultsTest {
         assertThat(stuck.firstBoil()).isLessThan(3600);
         assertThat(stuck.level().asBadAs(Level.MEND)).isTrue();
         assertThat(stuck.sentence()).contains("try it at a small fire");
+    }
+
+    /**
+     * A closed loop at a pressure boils at the boiling point of that pressure, and once that is gone at that of the air: 2 bar absolute
+     * 120.2 C, 1 atm 100.0 C (IAPWS-IF97 saturation line).
+     */
+    @Test
+    void aReliefValveThatDripsTakesTheTimeThatThePressureGave() {
+        assertThat(Sound.outcome(Sound.pumped()).of(Fault.RELIEF_WEEPS).possible())
+                .isFalse();
+        Rig closed = Rigs.closed();
+        Drill weeping = one(closed, Fault.RELIEF_WEEPS);
+        Drill firm = one(closed, Fault.PUMP_DEAD);
+        assertThat(weeping.possible()).isTrue();
+        assertThat(weeping.firstBoil()).isLessThan(firm.firstBoil());
+        assertThat(weeping.sentence()).contains("boils at 100 °C").contains("never cap it");
+        assertThat(weeping.level().asBadAs(firm.level())).isTrue();
     }
 
     @Test

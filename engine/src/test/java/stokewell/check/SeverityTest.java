@@ -97,7 +97,7 @@ class SeverityTest {
     }
 
     private static boolean same(double a, double b) {
-        return a == b || Math.abs(a - b) <= 1e-6 * Math.abs(b);
+        return a == b || Math.abs(a - b) <= 1e-4 * Math.abs(b);
     }
 
     @Test
