@@ -42,7 +42,7 @@ public final class FitCard {
                     t.spot().words,
                     "off by " + as.difference(t.rms(), 2) + " (rms); "
                             + Numbers.percent(t.within()) + " inside the 90 % band; sensor reads "
-                            + as.difference(t.offset(), 1) + (t.offset() < 0 ? " (too little)" : " too much"));
+                            + as.difference(Math.abs(t.offset()), 1) + (t.offset() < 0 ? " too little" : " too much"));
         }
         if (fit.holdout() == null) out.line("held out", "too few days to keep a night back");
         else {

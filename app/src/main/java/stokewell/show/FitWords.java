@@ -61,11 +61,11 @@ final class FitWords {
     private void gave(List<String> all) {
         Learnt.StoreGave g = fit.learnt().gave();
         if (g == null) return;
-        StringBuilder text =
-                new StringBuilder("Of the " + energy(g.heat()) + " that the store gave in " + days() + ", ");
-        if (g.floor().value() >= 0.005) text.append(share(g.floor())).append(" went through its base into the floor, ");
-        text.append(share(g.jacket())).append(" through jacket and lid");
-        all.add(text.append("; the rest is what you drew from it.").toString());
+        boolean onFloor = g.floor().value() >= 0.005;
+        all.add("Of the " + energy(g.heat()) + " that the store gave in " + days() + ", "
+                + (onFloor ? share(g.floor()) + " went through its base into the floor, " : "")
+                + share(g.jacket()) + (onFloor ? " through jacket and lid" : " went through jacket, lid and base")
+                + "; the rest is what you drew from it.");
     }
 
     private void loop(List<String> all) {

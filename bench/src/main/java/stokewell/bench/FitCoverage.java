@@ -1,8 +1,10 @@
 package stokewell.bench;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import stokewell.fit.Estimate;
 import stokewell.fit.Fitting;
 import stokewell.fit.Spot;
@@ -19,14 +21,28 @@ public final class FitCoverage {
     private final InventedShop shop;
     private final double spoil = Double.parseDouble(System.getProperty("spoil", "1"));
     private final double wider = Double.parseDouble(System.getProperty("wider", Double.toString(Fitting.WIDER)));
-    private final List<Double> ratios = new ArrayList<>();
-    private final int[] held = new int[100];
-    private final int[] count = new int[100];
-    private final double[] told = new double[100];
-    private List<String> names = List.of();
+    private final Map<String, Number> numbers = new LinkedHashMap<>();
     private double seconds;
     private int engineRuns;
     private int failed;
+
+    /** One number of all shops: errors in half widths of their intervals, and how much was told. */
+    private static final class Number {
+        private final List<Double> errors = new ArrayList<>();
+        private double told;
+
+        int held() {
+            return (int) errors.stream().filter(e -> Math.abs(e) <= 1).count();
+        }
+
+        double mean() {
+            return errors.stream().mapToDouble(e -> e).average().orElse(Double.NaN);
+        }
+
+        double rms() {
+            return Math.sqrt(errors.stream().mapToDouble(e -> e * e).average().orElse(Double.NaN));
+        }
+    }
 
     private FitCoverage(InventedShop shop) {
         this.shop = shop;
@@ -54,38 +70,41 @@ public final class FitCoverage {
         }
         seconds += (System.nanoTime() - began) * 1e-9;
         engineRuns += e.runs();
-        names = e.unknowns().stream().map(u -> u.name()).toList();
-        for (int j = 0; j < names.size(); j++) {
+        for (int j = 0; j < e.value().length; j++) {
+            String name = e.unknowns().get(j).name();
             double right;
             if (j < shop.knobs().size()) right = drawn.factor()[j];
-            else if (names.get(j).endsWith(" offset")) {
-                right = drawn.invented().offsets().get(Spot.named(names.get(j).replace(" offset", "")));
-            } else continue;
-            count[j]++;
-            told[j] += e.told(j);
-            if (Math.abs(e.value()[j] - right) <= e.half(j, Fitting.SURE)) held[j]++;
-            ratios.add(Math.abs(e.value()[j] - right) / e.half(j, Fitting.SURE));
+            else if (name.endsWith(" offset"))
+                right = drawn.invented().offsets().get(Spot.named(name.replace(" offset", "")));
+            else continue;
+            Number n = numbers.computeIfAbsent(name, k -> new Number());
+            n.errors.add((e.value()[j] - right) / e.half(j, Fitting.SURE));
+            n.told += e.told(j);
         }
     }
 
     private void tell(int runs) {
-        ratios.sort(null);
-        if (ratios.isEmpty()) return;
-        System.out.printf(Locale.ROOT, "nine in ten errors are less than %.2f times the half width%n", ratios.get((int)
-                (0.9 * ratios.size())));
         int all = 0;
         int allHeld = 0;
-        for (int j = 0; j < names.size(); j++) {
-            if (count[j] == 0) continue;
+        System.out.println("| number | held, % | 90 % interval of that | told | error in half widths: mean | rms |");
+        for (Map.Entry<String, Number> of : numbers.entrySet()) {
+            Number n = of.getValue();
+            int count = n.errors.size();
+            double[] ends = FaultTally.binomial(n.held(), count);
             System.out.printf(
                     Locale.ROOT,
-                    "%-22s held %5.1f %%  told %.2f%n",
-                    names.get(j),
-                    100.0 * held[j] / count[j],
-                    told[j] / count[j]);
-            all += count[j];
-            allHeld += held[j];
+                    "| %s | %.1f | %.0f to %.0f | %.2f | %.2f | %.2f |%n",
+                    of.getKey(),
+                    100.0 * n.held() / count,
+                    100 * ends[0],
+                    100 * ends[1],
+                    n.told / count,
+                    n.mean(),
+                    n.rms());
+            all += count;
+            allHeld += n.held();
         }
+        if (all == 0) return;
         System.out.printf(
                 Locale.ROOT,
                 "all %.1f %% of %d intervals of %d shops, %d fits came to no end; %.2f s and %d runs of the engine a fit%n",

@@ -1,6 +1,8 @@
 package stokewell.fit;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * What one sensor said.
@@ -38,24 +40,25 @@ public record Series(String name, double[] time, double[] value) {
         return found < 0 ? -found - 1 : found;
     }
 
-    /** Means over even stretches of time, each at the mean time of its readings; stretches without a reading are left out. */
-    public Series averaged(double stretch) {
-        double[] t = new double[time.length];
-        double[] v = new double[time.length];
-        int n = 0;
-        for (int i = 0; i < time.length; ) {
-            double box = Math.floor(time[i] / stretch);
-            double sumT = 0;
-            double sumV = 0;
-            int first = i;
-            while (i < time.length && Math.floor(time[i] / stretch) == box) {
-                sumT += time[i];
-                sumV += value[i++];
-            }
-            t[n] = sumT / (i - first);
-            v[n++] = sumV / (i - first);
+    /** The readings of even stretches of time, one after another; stretches without a reading are left out. */
+    public List<Series> stretches(double stretch) {
+        List<Series> all = new ArrayList<>();
+        int first = 0;
+        for (int i = 1; i <= time.length; i++) {
+            if (i < time.length && Math.floor(time[i] / stretch) == Math.floor(time[first] / stretch)) continue;
+            all.add(new Series(name, Arrays.copyOfRange(time, first, i), Arrays.copyOfRange(value, first, i)));
+            first = i;
         }
-        return new Series(name, Arrays.copyOf(t, n), Arrays.copyOf(v, n));
+        return all;
+    }
+
+    /** Means over even stretches of time, each at the mean time of its readings. */
+    public Series averaged(double stretch) {
+        List<Series> parts = stretches(stretch);
+        double[] t = parts.stream()
+                .mapToDouble(s -> Arrays.stream(s.time).average().orElseThrow())
+                .toArray();
+        return new Series(name, t, parts.stream().mapToDouble(Series::mean).toArray());
     }
 
     /** The value at a time on the straight line between its neighbours; the ends are held. NaN without a reading. */

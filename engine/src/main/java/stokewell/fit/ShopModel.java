@@ -43,6 +43,7 @@ public final class ShopModel implements Response {
     private final List<Spot> extra;
     private final double[] extraTimes;
     private final Observed observed;
+    private final List<Stretch> stretches = new ArrayList<>();
     private final Mornings mornings;
     private final List<Replay.Anchor> anchors;
     private final int thermostat;
@@ -111,25 +112,26 @@ public final class ShopModel implements Response {
     }
 
     private Observed observed(List<Series> series) {
-        List<Series> binned = new ArrayList<>();
-        int rows = 0;
-        for (Series s : series) {
-            Series b = s.between(readings.from() + LEAD, readings.until()).averaged(BIN);
-            binned.add(b);
-            rows += b.size();
-        }
-        double[] time = new double[rows];
-        double[] value = new double[rows];
+        List<Series> parts = new ArrayList<>();
         List<Observed.Channel> channels = new ArrayList<>();
-        int at = 0;
-        for (int c = 0; c < binned.size(); c++) {
-            Series b = binned.get(c);
-            System.arraycopy(b.time(), 0, time, at, b.size());
-            System.arraycopy(b.value(), 0, value, at, b.size());
-            channels.add(new Observed.Channel(spots.get(c).words, at, at + b.size(), 3 * spots.get(c).error, 0.1));
-            at += b.size();
+        for (int c = 0; c < series.size(); c++) {
+            int first = parts.size();
+            parts.addAll(series.get(c)
+                    .between(readings.from() + LEAD, readings.until())
+                    .stretches(BIN));
+            channels.add(new Observed.Channel(spots.get(c).words, first, parts.size(), 3 * spots.get(c).error, 0.1));
         }
-        return new Observed(time, value, channels);
+        for (Series part : parts) stretches.add(Stretch.of(part.time(), readings.from(), STEP));
+        double[] time = parts.stream()
+                .mapToDouble(s -> Arrays.stream(s.time()).average().orElseThrow())
+                .toArray();
+        return new Observed(time, parts.stream().mapToDouble(Series::mean).toArray(), channels);
+    }
+
+    private Stretch about(double middle) {
+        double[] times = new double[(int) (BIN / STEP)];
+        for (int k = 0; k < times.length; k++) times[k] = middle + (k + 0.5) * STEP - 0.5 * BIN;
+        return Stretch.of(times, readings.from(), STEP);
     }
 
     @Override
@@ -243,12 +245,12 @@ public final class ShopModel implements Response {
             }
             Observed.Channel channel = observed.channels().get(c);
             for (int i = channel.from(); i < channel.until(); i++) {
-                out[i] = mean(read, observed.time()[i]) + p[firstOffset + c];
+                out[i] = stretches.get(i).of(read) + p[firstOffset + c];
             }
         }
         int at = observed.rows();
         for (int c = 0; c < extra.size(); c++) {
-            for (double t : extraTimes) out[at++] = mean(played.read()[spots.size() + c], t);
+            for (double t : extraTimes) out[at++] = about(t).of(played.read()[spots.size() + c]);
         }
         return out;
     }
@@ -260,17 +262,6 @@ public final class ShopModel implements Response {
             if (change.at(readings.from() + k * STEP)) seen[k] += share * (room[k] - seen[k]) + off;
         }
         return seen;
-    }
-
-    /** Mean of the readings about a time. */
-    private double mean(double[] read, double t) {
-        int reach = (int) Math.round(0.5 * BIN / STEP) - 1;
-        int middle = (int) Math.round((t - readings.from()) / STEP);
-        int a = Math.max(0, middle - reach);
-        int b = Math.min(read.length - 1, middle + reach);
-        double sum = 0;
-        for (int k = a; k <= b; k++) sum += read[k];
-        return sum / Math.max(1, b - a + 1);
     }
 
     @Override
