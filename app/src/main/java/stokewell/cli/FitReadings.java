@@ -96,10 +96,10 @@ final class FitReadings {
         ZoneOffset zone =
                 ZoneOffset.ofTotalSeconds((int) (60 * Math.round(rig.place().utcOffset() / 60)));
         if (ofShop()) fromShop(zone);
-        else fromFile(Path.of(source), zone, true);
+        else fromFile(InFile.check("--readings", Path.of(source)), zone, true);
         if (loads != null) {
             noted.clear();
-            fromFile(loads, zone, false);
+            fromFile(InFile.check("--loads", loads), zone, false);
         }
         if (series.isEmpty()) {
             throw Complaint.usage(
@@ -145,7 +145,6 @@ final class FitReadings {
     }
 
     private void fromFile(Path file, ZoneOffset zone, boolean all) throws IOException {
-        if (!Files.exists(file)) throw Complaint.usage("There is no " + file + ".", "Mend the name.");
         ReadingsFile read;
         try {
             read = ReadingsFile.read(file, ReadingsAsk.plain(zone, Instant.now()));
