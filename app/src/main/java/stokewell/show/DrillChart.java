@@ -91,7 +91,7 @@ final class DrillChart {
             on.line(left, py, left + wide, py, Ink.RULE, 0.6);
             on.words(left - 4, py + 0.35 * size, Numbers.of(mark, 0), Ink.FAINT, size - 1, Drawing.Anchor.END);
         }
-        on.words(left - 4, top + HIGH + size + 2, as.scaleUnit(), Ink.FAINT, size - 1, Drawing.Anchor.END);
+        on.words(left - 4, top - 9, as.scaleUnit(), Ink.FAINT, size - 1, Drawing.Anchor.END);
         for (int k = 0; k < TICKS.length; k++) {
             double px = across(left, wide, TICKS[k]);
             on.line(px, top, px, top + HIGH, Ink.RULE, 0.6);
