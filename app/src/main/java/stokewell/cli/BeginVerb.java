@@ -25,6 +25,7 @@ import stokewell.file.RigFile;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
 import stokewell.show.Ascii;
+import stokewell.show.Measure;
 import stokewell.show.Spoken;
 import stokewell.web.FirstFile;
 import stokewell.web.Refusal;
@@ -59,6 +60,9 @@ final class BeginVerb implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (file.toString().indexOf('=') > 0) {
+            throw Complaint.usage("\"" + file + "\" is an answer.", "Write the file first: begin shed.yaml " + file);
+        }
         if (Files.exists(file)) throw Complaint.usage(file + " is there already.", "Name a new file.");
         OutFile.check("FILE", file);
         String yaml = yaml();
@@ -79,7 +83,13 @@ final class BeginVerb implements Callable<Integer> {
         for (String a : answers) {
             int is = a.indexOf('=');
             if (is < 1) throw Complaint.usage("\"" + a + "\" is no answer.", "Write KEY=VALUE, such as length=6m.");
-            given.put(a.substring(0, is).strip(), a.substring(is + 1).strip());
+            String question = a.substring(0, is).strip();
+            if (!FirstFile.questions().contains(question)) {
+                throw Complaint.usage(
+                        "\"" + question + "\" is not asked here.",
+                        "Known: " + String.join(", ", FirstFile.questions()) + ".");
+            }
+            given.put(question, a.substring(is + 1).strip());
         }
         String walls = given.getOrDefault("walls", "");
         boolean layers = walls.matches(".*\\d.*");
@@ -90,7 +100,7 @@ final class BeginVerb implements Callable<Integer> {
                     ? text.replaceFirst("(?m)^  walls: .*$", "  walls: " + Matcher.quoteReplacement(walls))
                     : text;
         } catch (Refusal e) {
-            throw Complaint.usage(e.getMessage(), "Known: " + String.join(", ", FirstFile.questions()) + ".");
+            throw Complaint.usage(e.getMessage(), e.remedy());
         }
     }
 
@@ -118,8 +128,7 @@ final class BeginVerb implements Callable<Integer> {
             CheckVerbPage.wrap(
                     b,
                     "  " + n + "  ",
-                    m.name() + ": 7:30 lies between " + degrees(Math.min(m.low(), m.high())) + " and "
-                            + degrees(Math.max(m.low(), m.high())) + ". " + cap(m.how()) + ".");
+                    m.name() + ": " + moves(m) + ". " + cap(m.how().in(units)) + ".");
         }
         b.append("\nA first safe layout stands in the file:\n");
         layout(b, rig, boils);
@@ -157,8 +166,15 @@ final class BeginVerb implements Callable<Integer> {
         for (String line : lines) CheckVerbPage.wrap(b, "  - ", Spoken.in(line, units));
     }
 
+    private String moves(Unmeasured.Moved m) {
+        String low = degrees(Math.min(m.low(), m.high()));
+        String high = degrees(Math.max(m.low(), m.high()));
+        return low.equals(high) ? "hardly moves 7:30" : "7:30 lies between " + low + " and " + high;
+    }
+
     private String degrees(double kelvin) {
-        return Spoken.in(String.format(Locale.ROOT, "%.0f °C", kelvin - 273.15), units);
+        Measure as = Measure.plain(units);
+        return Math.round(as.scale(kelvin)) + " " + as.scaleUnit();
     }
 
     private static String cap(String text) {

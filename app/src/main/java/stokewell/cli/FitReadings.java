@@ -105,10 +105,10 @@ final class FitReadings {
         ZoneOffset clock =
                 ZoneOffset.ofTotalSeconds((int) (60 * Math.round(rig.place().utcOffset() / 60)));
         if (ofShop()) fromShop(clock);
-        else fromFile(Path.of(source), clock, true);
+        else fromFile(InFile.check("--readings", Path.of(source)), clock, true);
         if (loads != null) {
             noted.clear();
-            fromFile(loads, clock, false);
+            fromFile(InFile.check("--loads", loads), clock, false);
         }
         if (series.isEmpty()) {
             throw Complaint.usage(
@@ -154,7 +154,6 @@ final class FitReadings {
     }
 
     private void fromFile(Path file, ZoneOffset clock, boolean all) throws IOException {
-        if (!Files.exists(file)) throw Complaint.usage("There is no " + file + ".", "Mend the name.");
         Optional<ZoneId> said = Optional.ofNullable(zone).map(ShopChoice::zone);
         ReadingsFile read;
         try {

@@ -12,7 +12,7 @@ public final class Main {
 
     private Main() {}
 
-    /** Runs a verb and ends the process with its exit code: 0 done, 1 the run failed, 2 something asked wrongly. */
+    /** Runs a verb and ends the process with its exit code: see docs/verbs.md. */
     public static void main(String[] args) {
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);

@@ -12,7 +12,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import stokewell.check.Looked;
 import stokewell.file.RigFile;
-import stokewell.matter.Wood;
 import stokewell.rig.Rig;
 import stokewell.run.Beside;
 import stokewell.run.Given;
@@ -29,7 +28,8 @@ import stokewell.show.TraceCsv;
 /** Runs one night. */
 @Command(
         name = "night",
-        description = "Run a day and a night: will it carry, is it safe, where does the heat go?",
+        description = "Run a day and a night: will it carry, is it safe, where does the heat go? "
+                + "Ends with 3 if a fire must not be lit.",
         sortOptions = false)
 final class NightVerb implements Callable<Integer> {
 
@@ -105,7 +105,7 @@ final class NightVerb implements Callable<Integer> {
         now.outdoors.remark(spec.commandLine().getErr());
         Beside<Looked> other = own == null ? null : Beside.begin(() -> own.run(given));
         Looked looked = now.run(given);
-        CardFacts facts = CardFacts.of(now.stacked(), answer.units).in(now.outdoors.told());
+        CardFacts facts = CardFacts.of(now.rig, answer.units).in(now.outdoors.told());
         CardFacts before = null;
         if (other != null) {
             Looked filed = other.done();
@@ -113,7 +113,7 @@ final class NightVerb implements Callable<Integer> {
             facts = facts.against(filed.night(), "as filed");
         }
         tell(looked.night(), facts.checked(looked.check()), before, read);
-        return 0;
+        return looked.check().stops() ? CheckVerb.STOP : 0;
     }
 
     /** A rig in its weather, and what is asked of it. */
@@ -123,12 +123,6 @@ final class NightVerb implements Callable<Integer> {
             long begun = System.nanoTime();
             return Looked.run(
                     rig, outdoors.weather(), ask, given, night -> night.timed((System.nanoTime() - begun) * 1e-6));
-        }
-
-        /** Weight of a stacked cubic metre of this rig's wood, kg. */
-        double stacked() {
-            Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
-            return wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
         }
     }
 
@@ -145,7 +139,7 @@ final class NightVerb implements Callable<Integer> {
             if (facts.before() != null) out.print(",\"now\":");
             NightJson.write(night, facts, out);
             out.println(facts.before() != null ? "}" : "");
-        } else {
+        } else if (!answer.csvAlone()) {
             out.print(NightCard.text(night, facts, answer.units));
             if (!answer.noPlot) {
                 out.println();
@@ -153,12 +147,12 @@ final class NightVerb implements Callable<Integer> {
             }
             if (defaults) {
                 out.println();
-                DefaultsVerb.print(read.defaultsUsed(), out);
+                DefaultsVerb.print(read.defaultsUsed(), answer.units, out);
             }
         }
         if (answer.html != null) OutFile.write(answer.html, NightPage.html(night, facts, answer.units));
         OutFile.write(answer.png, to -> NightPicture.png(night, facts, answer.units, to));
-        answer.writeTable(to -> TraceCsv.write(night, facts, answer.units, to));
+        answer.writeTable(out, to -> TraceCsv.write(night, facts, answer.units, to));
     }
 
     private Rig lessened(Rig rig) {

@@ -88,8 +88,7 @@ final class OpenVerb implements Callable<Integer> {
 
     private static String id(Path path) {
         String name = String.valueOf(path.getFileName());
-        if (!Files.exists(path))
-            throw Complaint.usage(path + ": there is no such file.", "Name a rig file or a folder.");
+        InFile.check("", path);
         if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
             throw Complaint.usage(path + " is not a rig file.", "Its name must end in .yaml.");
         }

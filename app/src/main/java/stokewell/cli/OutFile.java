@@ -21,6 +21,9 @@ final class OutFile {
     /** Complains where an option names a place that cannot hold a file. Null is none. */
     static void check(String option, Path file) {
         if (file == null) return;
+        if (file.toString().equals("-")) {
+            throw Complaint.usage(option + " -: here - is no file name.", "Name a file.");
+        }
         Path folder = file.toAbsolutePath().getParent();
         if (Files.isDirectory(file) || folder == null) {
             throw Complaint.usage(option + " " + file + " is a folder.", "Name a file in it.");

@@ -106,6 +106,7 @@ final class ReadingsImportVerb implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        for (Path file : files) InFile.check("", file);
         PrintWriter out = spec.commandLine().getOut();
         List<Wanted> wanted = wanted();
         Optional<SensorUnit> temperature = temperature();

@@ -1,7 +1,6 @@
 package stokewell.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,18 +25,16 @@ final class RigChoice {
 
     /** The rig with everything set. */
     RigFile<Rig> read() throws IOException, RigFileFault {
-        return read(settings);
+        return read(path, settings);
     }
 
     /** The rig as its file tells it. */
     RigFile<Rig> asFiled() throws IOException, RigFileFault {
-        return read(List.of());
+        return read(path, List.of());
     }
 
-    private RigFile<Rig> read(List<String> over) throws IOException, RigFileFault {
-        if (Files.isDirectory(path)) {
-            throw Complaint.usage(path + " is a folder, not a rig file.", "Name a file in it.");
-        }
-        return RigFile.read(path, over);
+    /** A rig with some of it set. */
+    static RigFile<Rig> read(Path path, List<String> over) throws IOException, RigFileFault {
+        return RigFile.read(InFile.check("", path), over);
     }
 }

@@ -67,6 +67,7 @@ final class SavedVerb implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         OutFile.check("--html", html);
+        if (model != null) InFile.check("--model", model);
         double kelvin = base == null ? Double.NaN : Quantity.parse(base, Dimension.TEMPERATURE);
         Winters.Found found = winters.read();
         PrintWriter err = spec.commandLine().getErr();

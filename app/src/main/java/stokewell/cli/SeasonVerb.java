@@ -10,7 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import stokewell.check.Check;
-import stokewell.matter.Wood;
 import stokewell.rig.Rig;
 import stokewell.run.Beside;
 import stokewell.run.Season;
@@ -26,7 +25,8 @@ import stokewell.show.TraceCsv;
 /** Runs a season of real hours. */
 @Command(
         name = "season",
-        description = "Run autumn to spring: wood by month, hours below the limit, coldest mornings.",
+        description = "Run autumn to spring: wood by month, hours below the limit, coldest mornings. "
+                + "Ends with 3 if a fire must not be lit.",
         sortOptions = false)
 final class SeasonVerb implements Callable<Integer> {
 
@@ -80,11 +80,8 @@ final class SeasonVerb implements Callable<Integer> {
                 return !interrupt.asked();
             });
             if (progress) clear(err);
-            Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
-            double density =
-                    wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
-            tell(season, CardFacts.of(density, answer.units).in(outdoors.told()).checked(check.done()));
-            return 0;
+            tell(season, CardFacts.of(rig, answer.units).in(outdoors.told()).checked(check.done()));
+            return check.done().stops() ? CheckVerb.STOP : 0;
         } catch (CancellationException e) {
             if (progress) clear(err);
             err.println(e.getMessage() + "; nothing is told of part of one");
@@ -109,7 +106,7 @@ final class SeasonVerb implements Callable<Integer> {
         if (answer.json) {
             SeasonJson.write(season, facts, out);
             out.println();
-        } else {
+        } else if (!answer.csvAlone()) {
             out.print(SeasonCard.text(season, facts, answer.units));
             if (!answer.noPlot) {
                 out.println();
@@ -118,6 +115,6 @@ final class SeasonVerb implements Callable<Integer> {
         }
         if (answer.html != null) OutFile.write(answer.html, SeasonPage.html(season, facts, answer.units));
         OutFile.write(answer.png, to -> SeasonPicture.png(season, facts, answer.units, to));
-        answer.writeTable(to -> TraceCsv.write(season, facts, answer.units, to));
+        answer.writeTable(out, to -> TraceCsv.write(season, facts, answer.units, to));
     }
 }

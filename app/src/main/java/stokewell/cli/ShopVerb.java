@@ -106,7 +106,7 @@ final class ShopVerb implements Callable<Integer> {
                     String from)
             throws IOException, RigFileFault {
         if (file == null) return rigs(choice);
-        String name = RigFile.read(file, List.of()).rig().name();
+        String name = RigFile.read(InFile.check("", file), List.of()).rig().name();
         String text = Files.readString(file, StandardCharsets.UTF_8);
         try (Shop shop = choice.open()) {
             ZoneId zone = ShopChoice.zone(shop);

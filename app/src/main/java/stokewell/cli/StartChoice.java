@@ -1,9 +1,11 @@
 package stokewell.cli;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import stokewell.file.Quantity;
 import stokewell.file.QuantityFault;
@@ -28,17 +30,26 @@ final class StartChoice {
         } catch (InvalidPathException e) {
             throw Complaint.usage("--start \"" + text + "\" is not a start.", RIGHT);
         }
-        if (!Files.isRegularFile(file)) {
+        if (!Files.exists(file)) {
             throw Complaint.usage("--start \"" + text + "\" is neither a file here nor a start.", RIGHT);
         }
+        InFile.check("--start", file);
         if (Files.size(file) > LARGEST) throw Complaint.usage(text + " is too large for a start.", RIGHT);
         StringBuilder all = new StringBuilder();
-        for (String line : Files.readAllLines(file)) {
+        for (String line : lines(file)) {
             int hash = line.indexOf('#');
             String said = (hash < 0 ? line : line.substring(0, hash)).strip();
             if (!said.isEmpty()) all.append(said.replaceFirst(":", "=")).append(',');
         }
         return parse(all.toString());
+    }
+
+    private static List<String> lines(Path file) throws IOException {
+        try {
+            return Files.readAllLines(file);
+        } catch (CharacterCodingException e) {
+            throw Complaint.usage("--start " + file + " is not UTF-8 text.", RIGHT);
+        }
     }
 
     private static Given parse(String text) {

@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
             "",
             "./stokewell help VERB tells what a verb takes.",
             "Exit codes: 0 done, 1 the run failed, 2 something was asked wrongly and nothing was run, "
-                    + "3 a check found a stop."
+                    + "3 done, and a fire must not be lit on this rig, 130 interrupted."
         })
 final class Stokewell implements Runnable {
 
@@ -45,6 +45,7 @@ final class Stokewell implements Runnable {
         Map<String, Supplier<Object>> verbs = new LinkedHashMap<>();
         verbs.put("begin", BeginVerb::new);
         verbs.put("night", NightVerb::new);
+        verbs.put("compare", CompareVerb::new);
         verbs.put("season", SeasonVerb::new);
         verbs.put("fit", FitVerb::new);
         verbs.put("saved", SavedVerb::new);

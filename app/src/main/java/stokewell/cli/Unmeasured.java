@@ -24,11 +24,23 @@ import stokewell.run.NightRun;
  */
 final class Unmeasured {
 
+    /** How to measure something, in either units. */
+    record How(String si, String us) {
+        String in(UnitSystem units) {
+            return units == UnitSystem.US ? us : si;
+        }
+    }
+
     /** Something that a person can measure, and what stands in a rig file for its low and its high end. */
-    private record Matter(String name, String how, BiFunction<Rig, Boolean, List<String>> settings) {}
+    private record Matter(String name, How how, BiFunction<Rig, Boolean, List<String>> settings) {
+
+        Matter(String name, String how, BiFunction<Rig, Boolean, List<String>> settings) {
+            this(name, new How(how, how), settings);
+        }
+    }
 
     /** What one matter does to the morning, K: rooms with it low and high. */
-    record Moved(String name, String how, double low, double high) {
+    record Moved(String name, How how, double low, double high) {
         double spread() {
             return Math.abs(high - low);
         }
@@ -51,7 +63,7 @@ final class Unmeasured {
                                 set("room.leakage.at50Pa", leak) + " 1/h");
                     }),
             new Matter(
-                    "kg of wood in a day",
+                    "weight of wood in a day",
                     "a bathroom scale: every armload of one evening, written down",
                     (rig, high) -> {
                         List<String> list = new ArrayList<>();
@@ -62,7 +74,7 @@ final class Unmeasured {
                         }
                         return list;
                     }),
-            new Matter("litres in the store", "a bucket or a meter while you fill it", (rig, high) -> {
+            new Matter("water in the store", "a bucket or a meter while you fill it", (rig, high) -> {
                 double f = high ? 1.7 : 0.6;
                 return rig.store().shape() instanceof Store.Shape.Lying l
                         ? List.of(set("store.shape.lying.length", l.length() * f) + " m")
@@ -73,7 +85,10 @@ final class Unmeasured {
             }),
             new Matter(
                     "share of the fire that goes to water",
-                    "the store's rise in an hour of steady fire, fan off: kW = 1.14 x m3 x K",
+                    // 1.14 kWh/(m3 K): water between 50 and 90 C
+                    new How(
+                            "the store's rise in an hour of steady fire, fan off: kW = 1.14 x m3 x K",
+                            "the store's rise in an hour of steady fire, fan off: Btu/h = 8.2 x gal x degrees F"),
                     (rig, high) -> {
                         Pickup p = rig.pickups().get(0);
                         return List.of(set("pickups." + p.name() + ".area", p.area() * (high ? 1.5 : 0.6)) + " m2");

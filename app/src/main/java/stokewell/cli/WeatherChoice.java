@@ -67,17 +67,13 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
         if (asked == null) {
             if (own.file().isEmpty()) return plain(new DayRange(own.low(), own.high()), rig, surfaces, units);
             Path file = beside.toAbsolutePath().resolveSibling(own.file());
-            if (!Files.exists(file)) {
-                throw Complaint.usage(
-                        beside.getFileName() + "  weather.file\n    There is no " + own.file()
-                                + " beside the rig file.",
-                        "Mend the name, or give --weather.");
-            }
-            return file(file, rig, surfaces, memory);
+            return file(InFile.check(beside.getFileName() + "  weather.file", file), rig, surfaces, memory);
         }
         String text = asked.strip();
         Path file = text.toLowerCase(Locale.ROOT).startsWith("snap:") ? null : path(text);
-        return file != null && Files.exists(file) ? file(file, rig, surfaces, memory) : words(text, rig, units);
+        return file != null && Files.exists(file)
+                ? file(InFile.check("--weather", file), rig, surfaces, memory)
+                : words(text, rig, units);
     }
 
     /** Makes the weather that words tell: a low and a high, or a cold snap; never that of a file. */

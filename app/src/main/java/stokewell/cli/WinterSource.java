@@ -57,7 +57,7 @@ final class WinterSource {
                     "Import readings with ./stokewell readings import, or name a logger's file with --before and "
                             + "--after.");
         }
-        if (isShop(file)) source.shop(file, zone);
+        if (isShop(InFile.check("", file))) source.shop(file, zone);
         else source.table(file, Optional.ofNullable(zone));
         source.loads.sort(Comparator.comparingDouble(WoodLoad::time));
         return source;

@@ -71,7 +71,8 @@ final class WinterWeather {
         try {
             // only the clock of the place counts here
             Site clock = new Site(0, Math.toRadians(Math.max(-180, Math.min(180, offset / 240.0))), offset, 0);
-            Hourly hourly = WeatherFile.read(file, clock).hourly();
+            Hourly hourly =
+                    WeatherFile.read(InFile.check("--weather", file), clock).hourly();
             if (hourly.isWrapped()) {
                 throw Complaint.usage(
                         "--weather " + file + " is a typical year, not the weather of those days.",

@@ -209,7 +209,8 @@ final class Winters {
         }
         Path file = path(what);
         if (file != null && Files.exists(file)) {
-            return new Side(source(file), file, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+            return new Side(
+                    source(InFile.check(option, file)), file, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
         int dots = what.indexOf("..");
         if (dots < 0) {

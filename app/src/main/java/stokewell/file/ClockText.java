@@ -25,12 +25,18 @@ final class ClockText {
         if (plain.endsWith("h")) plain += "00";
         double seconds = parts(plain.replace('h', ':'), text, 24);
         if (half) {
-            double hour = Math.floor(seconds / 3600);
-            if (hour < 1 || hour > 12) throw new QuantityFault("\"" + text + "\" is not a time of day.", RIGHT);
-            seconds += hour == 12 ? (pm ? 0 : -12 * 3600) : (pm ? 12 * 3600 : 0);
+            int hour = (int) (seconds / 3600);
+            int of24 = ofHalf(hour, pm);
+            if (of24 < 0) throw new QuantityFault("\"" + text + "\" is not a time of day.", RIGHT);
+            seconds += 3600 * (of24 - hour);
         }
         if (seconds > 86400) throw new QuantityFault("\"" + text + "\" is after 24:00.", RIGHT);
         return seconds;
+    }
+
+    /** The hour of 24 of an hour that stands before am or pm; -1 where it cannot. */
+    static int ofHalf(int hour, boolean afternoon) {
+        return hour < 1 || hour > 12 ? -1 : hour % 12 + (afternoon ? 12 : 0);
     }
 
     /** Seconds of a span written as hours and minutes. */

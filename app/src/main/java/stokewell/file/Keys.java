@@ -5,12 +5,16 @@ import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stokewell.rig.Dimension;
 import stokewell.rig.Entry;
 import stokewell.rig.Rig;
 
 /** The table of all keys of a rig file, made from the record types. */
 public final class Keys {
+
+    private static final Pattern LAYER = Pattern.compile("(\\d+ mm)( \\D.*)");
 
     private final List<Row> rows = new ArrayList<>();
     private final UnitSystem system;
@@ -114,7 +118,7 @@ public final class Keys {
                 entry.low(),
                 entry.high(),
                 range(entry, system),
-                needed || orElse.equals(Entry.ABSENT) ? "" : orElse,
+                needed || orElse.equals(Entry.ABSENT) ? "" : spoken(orElse, entry, system),
                 needed,
                 choices(type),
                 Shape.list(type)));
@@ -164,6 +168,23 @@ public final class Keys {
         String to = high ? Quantity.write(entry.high(), entry.is(), system, 3) : "";
         if (low && high) return from + " to " + to;
         return low ? "at least " + from : high ? "at most " + to : "";
+    }
+
+    /** A default as one would write it in these units: those that are written in SI are turned, all else stands as it is. */
+    static String spoken(String text, Entry entry, UnitSystem system) {
+        if (system == UnitSystem.SI || text.startsWith("{") || text.startsWith("[")) return text;
+        Matcher layer = LAYER.matcher(text);
+        if (layer.matches()) {
+            return Quantity.write(Quantity.parse(layer.group(1), Dimension.LENGTH), Dimension.LENGTH, system, 2)
+                    + layer.group(2);
+        }
+        if (text.startsWith("(")
+                || entry.is() == Dimension.NONE
+                || entry.is() == Dimension.COUNT
+                || entry.is() == Dimension.SHARE) {
+            return text;
+        }
+        return Quantity.write(Quantity.parse(text, entry.is()), entry.is(), system, 3);
     }
 
     private static String cell(String text) {

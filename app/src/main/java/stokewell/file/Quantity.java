@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Set;
 import stokewell.rig.Dimension;
 
 /**
@@ -15,6 +16,9 @@ import stokewell.rig.Dimension;
  * @param system whose units it was written in; {@code null} where both families use them
  */
 public record Quantity(double si, Dimension is, double number, UnitSystem system) {
+
+    /** Units beside those of the two families in which people think of some things. */
+    private static final Set<String> ALSO_SAID = Set.of("cm", "bar", "km/h", "%", "min", "h", "d");
 
     /** The SI value of a text. @throws QuantityFault that says what would be right */
     public static double parse(String text, Dimension is) {
@@ -208,7 +212,7 @@ public record Quantity(double si, Dimension is, double number, UnitSystem system
         int shown = 0;
         for (Unit unit : Units.of(is)) {
             double si = unit.toSi(value);
-            if (si < low || si > high || shown == 2) continue;
+            if (si < low || si > high || shown == 2 || !said(unit, is, si)) continue;
             meant.append(shown == 0 ? "" : " or ").append(text).append(' ').append(unit.symbol());
             shown++;
         }
@@ -222,9 +226,19 @@ public record Quantity(double si, Dimension is, double number, UnitSystem system
         if (Double.isNaN(quantity.number) || quantity.is == Dimension.ANGLE) return "";
         for (Unit unit : Units.of(quantity.is)) {
             double si = unit.toSi(quantity.number);
-            if (si >= low && si <= high) return figure(quantity.number, 12) + " " + unit.symbol();
+            if (si >= low && si <= high && said(unit, quantity.is, si)) {
+                return figure(quantity.number, 12) + " " + unit.symbol();
+            }
         }
         return "";
+    }
+
+    /** Whether people tell a value of this size in this unit: nobody lays 0.01 t of wood on. */
+    private static boolean said(Unit unit, Dimension is, double si) {
+        String symbol = unit.symbol();
+        return symbol.equals(UnitSystem.SI.unit(is, si))
+                || symbol.equals(UnitSystem.US.unit(is, si))
+                || ALSO_SAID.contains(symbol);
     }
 
     /** What the quantity is called: {@code a length}. */
@@ -259,6 +273,7 @@ public record Quantity(double si, Dimension is, double number, UnitSystem system
             case TEMPERATURE -> "70 C or 158 F";
             case TEMPERATURE_DIFFERENCE -> "7 K or 12 F";
             case PRESSURE -> "1.5 bar, 4 m water or 22 psi";
+            case HEAD -> "4 m water, 13 ft head or 40 kPa";
             case POWER -> "8 kW or 27000 Btu/h";
             case ENERGY -> "40 kWh or 136 kBtu";
             case CONDUCTANCE -> "260 W/K or 490 Btu/h.F";

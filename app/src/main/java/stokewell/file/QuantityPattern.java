@@ -11,6 +11,10 @@ final class QuantityPattern {
     private static final String SIGN = "[-+−]? ?";
     private static final String HALF = " ?[aApP]\\.?[mM]\\.?";
 
+    /** A pipe as it is sold. */
+    static final String PIPE = "^.*[0-9" + GLYPHS
+            + "].*(?:[sS]ch|[tT]ype|[cC]opper|[sS]teel|[sS]tainless|[iI]ron|[pP][eE][xX]|[gG]alv).*$";
+
     private QuantityPattern() {}
 
     static String of(Dimension is) {

@@ -286,8 +286,7 @@ final class ReadingsStamp {
                     end++;
                     if (end < text.length() && text.charAt(end) == '.') end++;
                     at = end;
-                    if (hour < 1 || hour > 12) return -1;
-                    return hour % 12 + (c == 'p' ? 12 : 0);
+                    return ClockText.ofHalf(hour, c == 'p');
                 }
             }
         }

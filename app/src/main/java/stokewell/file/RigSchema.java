@@ -166,6 +166,9 @@ public final class RigSchema {
             if (Double.isFinite(entry.high())) number.put("maximum", entry.high());
             return Map.of("anyOf", List.of(number, dimension(is)));
         }
+        if (entry.pipe()) {
+            return Map.of("anyOf", List.of(dimension(is), Map.of("type", "string", "pattern", QuantityPattern.PIPE)));
+        }
         return dimension(is);
     }
 

@@ -33,8 +33,7 @@ final class Told {
     }
 
     void lean(String text, Place place) {
-        if (place.standIn() && place.entry() != null)
-            defaults.add(new DefaultUsed(place.path(), text, place.entry().says()));
+        if (place.standIn() && place.entry() != null) defaults.add(new DefaultUsed(place.path(), text, place.entry()));
     }
 
     Object fault(Tree at, String path, String what, String right) {

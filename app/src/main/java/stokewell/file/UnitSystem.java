@@ -26,6 +26,7 @@ public enum UnitSystem {
             case TEMPERATURE -> "C";
             case TEMPERATURE_DIFFERENCE -> "K";
             case PRESSURE -> size < 1e3 ? "Pa" : size < 1e5 ? "kPa" : "bar";
+            case HEAD -> "m water";
             case POWER -> size < 1e3 ? "W" : "kW";
             case ENERGY -> size < 3.6e6 ? "Wh" : "kWh";
             case CONDUCTANCE -> "W/K";
@@ -52,6 +53,7 @@ public enum UnitSystem {
             case DENSITY -> "lb/ft3";
             case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "F";
             case PRESSURE -> size < 2500 ? "in wc" : "psi";
+            case HEAD -> "ft head";
             case POWER -> "Btu/h";
             case ENERGY -> size < 1e6 ? "Btu" : "kBtu";
             case CONDUCTANCE -> "Btu/h.F";

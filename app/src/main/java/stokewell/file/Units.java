@@ -103,7 +103,7 @@ public final class Units {
             case TEMPERATURE_DIFFERENCE -> list(
                 si("K", 1, "kelvin", "deg K"), us("F", RANKINE, "deg F", "F deg", "degrees F", "R", "fahrenheit"),
                 si("C", 1, "deg C", "C deg", "degrees C", "celsius"));
-            case PRESSURE -> list(
+            case PRESSURE, HEAD -> list(
                 si("bar", 1e5), us("psi", PSI, "psig", "lb/in2"), si("kPa", 1e3), si("Pa", 1, "pascal"), si("mbar", 100, "hPa"),
                 si("m water", WATER_METRE, "m", "mwc", "mh2o", "m wg", "m head", "m of water", "m w.c."),
                 us("ft head", FOOT * WATER_METRE, "ft", "ft water", "ft wc", "ft h2o", "fth2o", "ft of head", "ft of water"),

@@ -25,7 +25,8 @@ record WeatherStamp(int year, int month, int day, int second, Optional<Integer> 
     private static final Pattern DATE = Pattern.compile("(\\d{1,4})[-/.](\\d{1,2})[-/.](\\d{1,4})(.*)");
     private static final Pattern COMPACT = Pattern.compile("(\\d{4})(\\d{2})(\\d{2})(?::?(\\d{2}):?(\\d{2}))?");
     private static final Pattern CLOCK = Pattern.compile(
-            "[T ]*(\\d{1,2})(?::(\\d{2})(?::(\\d{2})(?:\\.\\d{1,9})?)?)?\\s*(Z|UTC|GMT|[+-]\\d{2}:?\\d{2})?");
+            "[T, ]*(\\d{1,2})(?::(\\d{2})(?::(\\d{2})(?:\\.\\d{1,9})?)?)?[\\s\u00a0\u202f]*(?:([AaPp])\\.?[Mm]\\.?)?"
+                    + "\\s*(Z|UTC|GMT|[+-]\\d{2}:?\\d{2})?");
 
     /** As PVGIS writes it: "20050101:0010". */
     private static final int COMPACT_LENGTH = 13;
@@ -62,7 +63,7 @@ record WeatherStamp(int year, int month, int day, int second, Optional<Integer> 
         return time.matches() ? ordered(parts, written, seconds(time), offset(time)) : Optional.empty();
     }
 
-    /** Seconds of the day of a clock time alone: "7", "07:30", "24:00". */
+    /** Seconds of the day of a clock time alone: "7", "07:30", "24:00", "7:30 AM". */
     static Optional<Integer> clock(String text) {
         Matcher time = CLOCK.matcher(text.trim());
         return time.matches() ? Optional.of(seconds(time)) : Optional.empty();
@@ -120,11 +121,15 @@ record WeatherStamp(int year, int month, int day, int second, Optional<Integer> 
     private static int seconds(Matcher time) {
         int minutes = time.group(2) == null ? 0 : number(time, 2);
         int seconds = time.group(3) == null ? 0 : number(time, 3);
-        return minutes > 59 || seconds > 59 ? -1 : number(time, 1) * 3600 + minutes * 60 + seconds;
+        String half = time.group(4);
+        int hour = half == null
+                ? number(time, 1)
+                : ClockText.ofHalf(number(time, 1), Character.toLowerCase(half.charAt(0)) == 'p');
+        return hour < 0 || minutes > 59 || seconds > 59 ? -1 : hour * 3600 + minutes * 60 + seconds;
     }
 
     private static Optional<Integer> offset(Matcher time) {
-        String zone = time.group(4);
+        String zone = time.group(5);
         if (zone == null) {
             return Optional.empty();
         }

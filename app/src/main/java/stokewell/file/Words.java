@@ -4,6 +4,8 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import stokewell.loop.PipeSize;
 import stokewell.rig.Dimension;
 import stokewell.rig.Entry;
 import stokewell.rig.RigFault;
@@ -94,7 +96,7 @@ final class Words {
         Dimension is = whole && entry.is() == Dimension.NONE ? Dimension.COUNT : entry.is();
         Quantity read;
         try {
-            read = Quantity.read(word.text, is, entry.low(), entry.high());
+            read = entry.pipe() ? bore(word.text, entry) : Quantity.read(word.text, is, entry.low(), entry.high());
         } catch (QuantityFault fault) {
             return told.fault(word, place.path(), fault.what, fault.right);
         }
@@ -105,6 +107,18 @@ final class Words {
         if (type == long.class || type == Long.class) return (long) si;
         if (type == double.class || type == Double.class) return si;
         throw new IllegalStateException("no way to read a " + type + " for " + place.path());
+    }
+
+    /** The bore of a pipe: its width, or the pipe as it is sold. */
+    private static Quantity bore(String text, Entry entry) {
+        Optional<PipeSize> sold = PipeSize.named(text);
+        if (sold.isPresent()) return new Quantity(sold.get().inner(), entry.is(), Double.NaN, null);
+        try {
+            return Quantity.read(text, entry.is(), entry.low(), entry.high());
+        } catch (QuantityFault fault) {
+            throw new QuantityFault(
+                    fault.what, fault.right + "\nOr name the pipe: 1 in sch 40, 3/4 in type L, 22 x 1 mm copper.");
+        }
     }
 
     /** A limit itself stays within it through the rounding of its unit. */

@@ -69,6 +69,7 @@ public final class Backup {
      */
     public static Restored restore(Path copy, Path shop, boolean force, LocalDateTime now) throws IOException {
         if (!Files.isRegularFile(copy)) throw new ShopFault("There is no file " + copy + ".", "Name a backup.");
+        Database.refuseOthers(copy);
         if (Files.exists(shop) && Files.isSameFile(copy, shop)) {
             throw new ShopFault(copy + " is the shop itself.", "Name a backup.");
         }

@@ -72,7 +72,7 @@ final class Database implements AutoCloseable {
     }
 
     /** The first bytes say whether it is a database at all, before anything could be written into it. */
-    private static void refuseOthers(Path file) {
+    static void refuseOthers(Path file) {
         byte[] right = "SQLite format 3\0".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
         try {
             if (!Files.exists(file) || Files.size(file) == 0) return;

@@ -3,6 +3,8 @@ package stokewell.show;
 import java.util.List;
 import stokewell.check.Check;
 import stokewell.file.UnitSystem;
+import stokewell.matter.Wood;
+import stokewell.rig.Rig;
 import stokewell.run.Night;
 
 /**
@@ -33,6 +35,12 @@ public record CardFacts(
     /** Nothing but the wood. */
     public static CardFacts of(double stackedDensity, UnitSystem units) {
         return new CardFacts(stackedDensity, Stack.of(units), "", List.of(), null, "", null);
+    }
+
+    /** Nothing but the wood that a rig burns. */
+    public static CardFacts of(Rig rig, UnitSystem units) {
+        Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
+        return of(wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid()), units);
     }
 
     /** The same with the weather told. */

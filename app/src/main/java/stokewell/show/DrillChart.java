@@ -85,11 +85,13 @@ final class DrillChart {
         on.heavy(left, y + 14, cap(d.fault().title()), Ink.TEXT, size + 1, Drawing.Anchor.START);
         on.heavy(left + wide, y + 14, d.level().name(), bad ? Ink.DANGER : Ink.FAINT, size, Drawing.Anchor.END);
         on.words(left, y + 29, told(d) + beside(d), bad ? Ink.DANGER : Ink.FAINT, size, Drawing.Anchor.START);
-        for (double t = 293.15; t <= HOT; t += 40) {
-            on.line(left, up(top, t), left + wide, up(top, t), Ink.RULE, 0.6);
-            String text = Numbers.of(as.scale(t), 0);
-            on.words(left - 4, up(top, t) + 0.35 * size, text, Ink.FAINT, size - 1, Drawing.Anchor.END);
+        double step = as.us() ? 50 : 40;
+        for (double mark = as.us() ? step : step / 2; as.kelvin(mark) <= HOT + 0.1; mark += step) {
+            double py = up(top, as.kelvin(mark));
+            on.line(left, py, left + wide, py, Ink.RULE, 0.6);
+            on.words(left - 4, py + 0.35 * size, Numbers.of(mark, 0), Ink.FAINT, size - 1, Drawing.Anchor.END);
         }
+        on.words(left - 4, top - 9, as.scaleUnit(), Ink.FAINT, size - 1, Drawing.Anchor.END);
         for (int k = 0; k < TICKS.length; k++) {
             double px = across(left, wide, TICKS[k]);
             on.line(px, top, px, top + HIGH, Ink.RULE, 0.6);

@@ -1,8 +1,10 @@
 package stokewell.show;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.run.Trace;
@@ -18,6 +20,7 @@ final class FirstFireChart {
     private static final double BOTTOM = 22;
     private static final double TYPE = 8.5;
     private static final int LAST = 180;
+    private static final String ALARM = "shut the air";
 
     private final FirstFire fire;
     private final Rig rig;
@@ -66,7 +69,6 @@ final class FirstFireChart {
         if (rig.loop() != null) {
             double alarm = y(as.scale(Setpoints.alarm(rig)));
             on.line(LEFT, alarm, width - RIGHT, alarm, Ink.DANGER, 1, 5, 3);
-            on.words(width - RIGHT - 2, alarm - 3, "water here: shut the air", Ink.DANGER, TYPE, Drawing.Anchor.END);
         }
         lines();
         return on;
@@ -88,9 +90,9 @@ final class FirstFireChart {
     private void lines() {
         Trace t = fire.night().trace();
         List<String> columns = columns();
-        double[] ends = new double[columns.size()];
-        Integer[] order = new Integer[columns.size()];
-        for (int c = 0; c < ends.length; c++) {
+        // the name of each end, the alarm among them: over the curves it could not be read
+        Map<String, Double> tags = new LinkedHashMap<>();
+        for (int c = 0; c < columns.size(); c++) {
             float[] v = t.column(columns.get(c));
             Trail trail = new Trail().move(x(0), y(as.scale(v[0])));
             for (int m = 2; m <= LAST; m += 2) trail.line(x(m), y(as.scale(v[fire.at(m)])));
@@ -99,15 +101,15 @@ final class FirstFireChart {
             if (flue) on.along(trail, Ink.FIRE, 1.4, 5, 2);
             else if (store) on.along(trail, Ink.TEXT, 1.2, 1.5, 2);
             else on.along(trail, Ink.WATER, 1.8);
-            ends[c] = y(as.scale(v[fire.at(LAST)])) + 3;
-            order[c] = c;
+            tags.put(name(columns.get(c)), y(as.scale(v[fire.at(LAST)])) + 3);
         }
-        Arrays.sort(order, (a, b) -> Double.compare(ends[a], ends[b]));
-        double[] sorted = new double[ends.length];
-        for (int i = 0; i < sorted.length; i++) sorted[i] = ends[order[i]];
-        double[] at = Tags.spread(sorted, TOP + 4, HEIGHT - BOTTOM);
+        if (rig.loop() != null) tags.put(ALARM, y(as.scale(Setpoints.alarm(rig))) + 3);
+        List<String> order =
+                tags.keySet().stream().sorted(Comparator.comparing(tags::get)).toList();
+        double[] at = Tags.spread(order.stream().mapToDouble(tags::get).toArray(), TOP + 4, HEIGHT - BOTTOM);
         for (int i = 0; i < at.length; i++) {
-            on.words(width - RIGHT + 4, at[i], name(columns.get(order[i])), Ink.TEXT, TYPE, Drawing.Anchor.START);
+            Ink ink = order.get(i).equals(ALARM) ? Ink.DANGER : Ink.TEXT;
+            on.words(width - RIGHT + 4, at[i], order.get(i), ink, TYPE, Drawing.Anchor.START);
         }
     }
 

@@ -29,28 +29,33 @@ public final class NightJson {
 
     /** Writes, and leaves the writer open. */
     public static void write(Night night, CardFacts known, Writer out) {
-        CardFacts facts = known.forPrograms();
         try (Keyed json = new Keyed(out)) {
-            json.text("rig", night.rig());
-            json.time("from", night.at(night.from())).time("until", night.at(night.until()));
-            json.text("start", night.start());
-            outcome(json, night);
-            boiling(json, night);
-            wood(json, night, facts);
-            charge(json, night);
-            json.list("minutesToBoil");
-            for (Night.ToBoil b : night.minutesToBoil()) {
-                json.item().text("pickup", b.pickup()).number("minutes", b.minutes(), 3);
-                json.time("time", night.at(b.time())).shut();
-            }
-            json.done().heat(night.ledger());
-            starts(json, night);
-            json.count("steps", night.counters().steps());
-            json.count("rhsEvaluations", night.counters().rates());
-            json.number("solveMillis", night.solveMillis(), 3);
-            json.findings(facts.check());
-            json.texts("cautions", Cautions.texts(Cautions.found(night, facts, UnitSystem.SI)));
+            write(night, known, json);
         }
+    }
+
+    /** Its keys, into an object that stands open. */
+    static void write(Night night, CardFacts known, Keyed json) {
+        CardFacts facts = known.forPrograms();
+        json.text("rig", night.rig());
+        json.time("from", night.at(night.from())).time("until", night.at(night.until()));
+        json.text("start", night.start());
+        outcome(json, night);
+        boiling(json, night);
+        wood(json, night, facts);
+        charge(json, night);
+        json.list("minutesToBoil");
+        for (Night.ToBoil b : night.minutesToBoil()) {
+            json.item().text("pickup", b.pickup()).number("minutes", b.minutes(), 3);
+            json.time("time", night.at(b.time())).shut();
+        }
+        json.done().heat(night.ledger());
+        starts(json, night);
+        json.count("steps", night.counters().steps());
+        json.count("rhsEvaluations", night.counters().rates());
+        json.number("solveMillis", night.solveMillis(), 3);
+        json.findings(facts.check());
+        json.texts("cautions", Cautions.texts(Cautions.found(night, facts, UnitSystem.SI)));
     }
 
     private static void outcome(Keyed json, Night night) {

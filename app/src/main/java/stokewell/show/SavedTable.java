@@ -47,7 +47,9 @@ final class SavedTable {
         if (s.sunMeasured()) {
             rows.add(new String[] {"sun a day", sun(s.rowsBefore()), sun(s.rowsAfter())});
         }
-        if (s.afterLine() != null) rows.add(new String[] {"for each degree", slope(s.line()), slope(s.afterLine())});
+        if (s.comfort()) {
+            rows.add(new String[] {"for each degree", perDegree(s.rowsBefore()), perDegree(s.rowsAfter())});
+        }
         return rows;
     }
 
@@ -56,6 +58,7 @@ final class SavedTable {
         WoodLine l = s.line();
         List<NightFacts.Fact> all = new ArrayList<>();
         all.add(new NightFacts.Fact("line before", line(l)));
+        if (s.afterLine() != null) all.add(new NightFacts.Fact("line after", line(s.afterLine())));
         all.add(new NightFacts.Fact(
                 "fits",
                 "CV(RMSE) " + Numbers.percent(l.cvRmse()) + ", R2 " + Numbers.of(l.explained(), 2) + ", " + l.rows()
@@ -103,15 +106,32 @@ final class SavedTable {
 
     private String bare(WoodLine l) {
         String x = s.comfort() ? "room less outdoors" : "cold outdoors";
-        if (Double.isInfinite(l.bend())) return slope(l) + " of " + x + ", no bend";
+        if (Double.isInfinite(l.bend())) return flat(l.flat()) + slope(l) + " of " + x + ", no bend";
         String bend = s.comfort()
                 ? "beyond " + as.difference(l.bend(), 1)
                 : "below " + as.temperature(273.15 - l.bend(), 1) + " outdoors";
         return wood(l.flat()) + " a day, and " + slope(l) + " " + bend;
     }
 
+    /** What a straight line has at no degree; nothing where it shows as none. */
+    private String flat(double joules) {
+        double shown = as.massNumber(joules / WoodLoad.TOLD_HEAT);
+        return Math.abs(shown) < 0.05 ? "" : Numbers.of(shown, 1) + " " + as.massUnit() + " a day, and ";
+    }
+
+    /** All the wood over all the degrees, flat part and slope together: what was burnt, not how a line leans. */
+    private String perDegree(List<WoodRow> rows) {
+        double wood = rows.stream().mapToDouble(r -> r.days() * r.perDay()).sum();
+        double degrees = rows.stream().mapToDouble(r -> r.days() * r.mean()).sum();
+        return perDegree(wood / degrees);
+    }
+
     private String slope(WoodLine l) {
-        double perKelvin = l.slope() / WoodLoad.TOLD_HEAT;
+        return perDegree(l.slope());
+    }
+
+    private String perDegree(double joules) {
+        double perKelvin = joules / WoodLoad.TOLD_HEAT;
         double shown = as.massNumber(perKelvin) / as.differenceNumber(1);
         return Numbers.of(shown, 2) + " " + as.massUnit() + "/" + as.differenceUnit() + " a day";
     }

@@ -59,7 +59,7 @@ final class SheetParts {
             rows.add(List.of(
                     "lagging " + sizes.gauge(l.thickness()),
                     sizes.run(l.length()),
-                    "on pipe " + sizes.gauge(l.outside()) + " outside"));
+                    "on " + pipe(l) + ", " + sizes.gauge(l.outside()) + " outside"));
         }
         if (!Double.isNaN(parts.vent())) {
             rows.add(List.of(
@@ -71,6 +71,15 @@ final class SheetParts {
                     sizes.volume(parts.header()),
                     "metal, loose lid; holds the cold water and what all of it grows by"));
         }
+    }
+
+    /** The pipe that a lagging goes on, as it is sold. */
+    private String pipe(Parts.Lagging l) {
+        return parts.pipes().stream()
+                .filter(r -> r.bore() + 2 * r.wall() == l.outside() && r.sold() != null)
+                .map(r -> r.sold().name() + " pipe")
+                .findFirst()
+                .orElse("the pipe");
     }
 
     private void drives(List<List<String>> rows) {

@@ -15,13 +15,18 @@ final class Stops {
         return check == null ? List.of() : check.at(Level.STOP);
     }
 
+    /** What forbids a fire, in short; empty if nothing does. */
+    static String forbids(Check check) {
+        List<Finding> stops = of(check);
+        if (stops.isEmpty()) return "";
+        return stops.get(0).what() + (stops.size() == 1 ? "" : " And " + (stops.size() - 1) + " more.");
+    }
+
     /** The sentence that leads, after what forbids the fire. */
     static String lead(Check check, String sentence) {
-        List<Finding> stops = of(check);
-        if (stops.isEmpty()) return sentence;
-        String more = stops.size() == 1 ? "" : " And " + (stops.size() - 1) + " more.";
-        return "STOP: do not light a fire on this rig. " + stops.get(0).what() + more + " If it were mended: "
-                + sentence;
+        String forbids = forbids(check);
+        if (forbids.isEmpty()) return sentence;
+        return "STOP: do not light a fire on this rig. " + forbids + " If it were mended: " + sentence;
     }
 
     /** Each stop in full, for a reader. */

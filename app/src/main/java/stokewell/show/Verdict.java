@@ -15,6 +15,9 @@ import stokewell.run.Trace;
  */
 record Verdict(boolean carries, double below, double missing) {
 
+    /** What shows when told in tenths of a kWh, J. */
+    private static final double LEAST = 0.05 * 3.6e6;
+
     private static final String[] BUILDING = {"walls", "roofs", "floor", "glass", "shut doors", "air", "open doors"};
 
     static Verdict of(Night night) {
@@ -91,7 +94,7 @@ record Verdict(boolean carries, double below, double missing) {
             out.append(", to ").append(as.room(night.lowestRoom().room()));
             out.append(" at ").append(Clock.hour(night.at(night.lowestRoom().time())));
         }
-        if (Double.isNaN(missing)) return;
+        if (Double.isNaN(missing) || missing < LEAST) return;
         out.append(", and about ");
         if (as.us()) out.append(as.energy(missing)).append(" (");
         out.append(Numbers.of(missing / 3.6e6, 1)).append(" kWh");

@@ -4,6 +4,8 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import stokewell.file.Quantity;
 import stokewell.file.UnitSystem;
+import stokewell.file.Units;
+import stokewell.loop.PipeSize;
 import stokewell.rig.Dimension;
 
 /**
@@ -80,8 +82,47 @@ final class FirstRig {
         return Quantity.write(si, is, units, 3);
     }
 
+    /** A length as it is read from this person's tape. */
     private String m(double si) {
-        return q(si, Dimension.LENGTH);
+        if (units == UnitSystem.SI) return q(si, Dimension.LENGTH);
+        double inches = si / Units.INCH;
+        if (inches < 1.5) return eighths(inches);
+        return inches < 12 ? eighths(Math.rint(2 * inches) / 2) : feet(Math.rint(2 * inches) / 2);
+    }
+
+    private static String feet(double inches) {
+        long feet = (long) (inches / 12);
+        double rest = inches - 12 * feet;
+        return feet + " ft" + (rest == 0 ? "" : " " + eighths(rest));
+    }
+
+    private static String eighths(double inches) {
+        long all = Math.max(1, Math.round(8 * inches));
+        long up = all % 8;
+        long by = up == 0 ? 1 : Long.lowestOneBit(up);
+        String part = up == 0 ? "" : up / by + "/" + 8 / by;
+        return (all < 8 ? part : all / 8 + (part.isEmpty() ? "" : " " + part)) + " in";
+    }
+
+    /** A pipe of the trade's sizes that is as wide. */
+    private String pipe(double bore) {
+        if (units == UnitSystem.SI) return q(bore, Dimension.LENGTH);
+        return PipeSize.all().stream()
+                .filter(p -> p.material() == PipeSize.Material.STEEL && !p.heavy() && p.inner() > 0.98 * bore)
+                .findFirst()
+                .map(PipeSize::name)
+                .orElseGet(() -> m(bore));
+    }
+
+    /** A setting: whole degrees. */
+    private String degrees(double kelvin) {
+        return Quantity.write(kelvin, Dimension.TEMPERATURE, units, 2);
+    }
+
+    /** A difference of settings: whole degrees. */
+    private String apart(double kelvin) {
+        double whole = units == UnitSystem.US ? Math.rint(1.8 * kelvin) / 1.8 : kelvin;
+        return q(whole, Dimension.TEMPERATURE_DIFFERENCE);
     }
 
     private void head() {
@@ -98,7 +139,7 @@ final class FirstRig {
         line("");
         line("weather:");
         line("  low: %s", answers.get("low"));
-        line("  high: %-20s  # guessed: 8 K over the low", q(number.applyAsDouble("low") + 8, Dimension.TEMPERATURE));
+        line("  high: %-20s  # guessed: " + apart(8) + " over the low", degrees(number.applyAsDouble("low") + 8));
         line("");
     }
 
@@ -173,7 +214,7 @@ final class FirstRig {
         for (String at : new String[] {"8:00", "10:00", "12:00", "14:00", "16:00"}) {
             line("      - {at: \"%s\", mass: %s}", at, q(load(s), Dimension.MASS));
         }
-        line("    skip above: %s           # no more wood on a full store", q(358.15, Dimension.TEMPERATURE));
+        line("    skip above: %s           # no more wood on a full store", degrees(358.15));
         line("");
     }
 
@@ -226,26 +267,26 @@ final class FirstRig {
         line("    area: %s", q(s.coil, Dimension.AREA));
         line("    volume: %s", q(s.coilWater, Dimension.VOLUME));
         line("    metal: %s", q(s.coilMetal, Dimension.MASS));
-        line("    bore: %s", m(gravity ? 0.041 : 0.035));
+        line("    bore: %s", pipe(gravity ? 0.041 : 0.035));
         line("    length: %s", m(gravity ? 0.6 * s.coilLength : s.coilLength));
         line("    elevation: %s", m(0.55 * s.height));
         line("");
         line("loop:                            # open and vented; nothing that shuts between fire and vent");
         if (gravity) {
-            line("  supply: {length: %s, bore: %s, insulation: %s, elbows: 2}", m(2.2), m(0.041), m(0.03));
-            line("  back: {length: %s, bore: %s, insulation: %s, elbows: 2}", m(2.6), m(0.041), m(0.03));
+            line("  supply: {length: %s, bore: %s, insulation: %s, elbows: 2}", m(2.2), pipe(0.041), m(0.03));
+            line("  back: {length: %s, bore: %s, insulation: %s, elbows: 2}", m(2.6), pipe(0.041), m(0.03));
         } else {
-            line("  supply: {length: %s, bore: %s, insulation: %s}", m(4), m(0.027), m(0.03));
-            line("  back: {length: %s, bore: %s, insulation: %s}", m(4), m(0.027), m(0.03));
+            line("  supply: {length: %s, bore: %s, insulation: %s}", m(4), pipe(0.027), m(0.03));
+            line("  back: {length: %s, bore: %s, insulation: %s}", m(4), pipe(0.027), m(0.03));
             line(
                     "  pump: {shutoff head: %s, free flow: %s, power: 25 W}   # guessed",
-                    q(25000, Dimension.PRESSURE), q(5e-4, Dimension.VOLUME_FLOW));
+                    Quantity.write(25000, Dimension.HEAD, units, 2), q(5e-4, Dimension.VOLUME_FLOW));
         }
         line(
                 "  header: {water: %s, level: %s, vent: %s}",
                 q(0.03, Dimension.VOLUME),
                 m(Math.max(top + 0.1, number.applyAsDouble("height") - UNDER_CEILING)),
-                m(0.035));
+                pipe(0.035));
         line("");
     }
 
@@ -264,8 +305,8 @@ final class FirstRig {
             line("      rated power: %s", q(4500 * s.coil, Dimension.POWER));
             line("      elevation: %s", m(Math.max(top - 0.1, number.applyAsDouble("height") - 0.4)));
             line("      circuit:");
-            line("        supply: {length: %s, bore: %s, elbows: 2}", m(2), m(0.035));
-            line("        back: {length: %s, bore: %s, elbows: 3}", m(3), m(0.035));
+            line("        supply: {length: %s, bore: %s, elbows: 2}", m(2), pipe(0.035));
+            line("        back: {length: %s, bore: %s, elbows: 3}", m(3), pipe(0.035));
         }
         if (gravity && !fan) return;
         line("");
@@ -275,22 +316,20 @@ final class FirstRig {
             line("    differential:");
             line("      hot: {at: outlet, lag: 45 s}");
             line("      cold: {at: store, height: 10 %}");
-            line("      on: %s", q(8, Dimension.TEMPERATURE_DIFFERENCE));
-            line("      off: %s", q(2, Dimension.TEMPERATURE_DIFFERENCE));
+            line("      on: %s", apart(8));
+            line("      off: %s", apart(2));
             line("    low limit:                   # no cold water into the fire: tar");
             line("      sensor: {at: outlet, lag: 45 s}");
-            line("      on: %s", q(333.15, Dimension.TEMPERATURE));
-            line("      off: %s", q(325.15, Dimension.TEMPERATURE));
+            line("      on: %s", degrees(333.15));
+            line("      off: %s", degrees(325.15));
         }
         if (fan) {
             line("  - drives: fan                  # when the room grows cold and the store is warm");
-            line(
-                    "    thermostat: {sensor: {at: room, lag: 3 min}, on: %s, off: %s}",
-                    q(285.15, Dimension.TEMPERATURE), q(287.15, Dimension.TEMPERATURE));
+            line("    thermostat: {sensor: {at: room, lag: 3 min}, on: %s, off: %s}", degrees(285.15), degrees(287.15));
             line("    low limit:");
             line("      sensor: {at: store, height: 80 %}");
-            line("      on: %s", q(311.15, Dimension.TEMPERATURE));
-            line("      off: %s", q(306.15, Dimension.TEMPERATURE));
+            line("      on: %s", degrees(311.15));
+            line("      off: %s", degrees(306.15));
         }
     }
 }

@@ -17,7 +17,6 @@ import stokewell.file.RigFile;
 import stokewell.file.RigFileFault;
 import stokewell.file.RigValue;
 import stokewell.file.UnitSystem;
-import stokewell.matter.Wood;
 import stokewell.rig.Rig;
 import stokewell.run.Given;
 import stokewell.run.Hurry;
@@ -84,10 +83,7 @@ final class Nights {
 
         /** Without findings. */
         CardFacts plainFacts(String told) {
-            Wood wood = Wood.named(rig.fuel().species()).orElse(Wood.values()[0]);
-            double stacked =
-                    wood.stackedDensity(rig.fuel().wetBasis(), rig.fuel().stackSolid());
-            return CardFacts.of(stacked, wish.units()).in(told);
+            return CardFacts.of(rig, wish.units()).in(told);
         }
 
         /** With what was found: no card of a rig with a stop may look fine. */

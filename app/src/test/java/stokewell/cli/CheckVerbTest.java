@@ -88,7 +88,9 @@ class CheckVerbTest {
                 .contains("What a hand can still do")
                 .contains("boils in")
                 .contains("psi")
-                .contains("°F");
+                .contains("°F")
+                .contains(">50<", ">250<")
+                .doesNotContain(">68<", ">284<");
         assertThat(javax.imageio.ImageIO.read(png.toFile()).getWidth()).isGreaterThan(1000);
     }
 

@@ -42,7 +42,7 @@ class FirstRigsTest {
                 "us");
         Shell.Said night = Shell.say("night", file, "--units", "us", "--set", "store.volume=120 gal");
         assertThat(night.err()).isEmpty();
-        assertThat(night.status()).isZero();
+        assertThat(night.status()).isEqualTo(CheckVerb.STOP);
         assertThat(night.out()).contains("STOP: do not light a fire").contains("loads left out");
         Shell.Said check = Shell.say("check", file, "--json", "--set", "store.volume=120 gal");
         assertThat(check.status())

@@ -36,8 +36,9 @@ class SafetyJobsTest {
         JsonNode header = finding(check, "expansion.header");
         // 3.6 % of 1800 L are 65 L; 5 % are 90 L
         assertThat(number(header.get("why").asString(), "grow by (\\d+) L")).isCloseTo(65, within(1.0));
+        // and what it holds when cold stands under what grows: 30 and 65
         assertThat(number(header.get("what").asString(), "hold (\\d+) L or more"))
-                .isCloseTo(90, within(2.0));
+                .isCloseTo(95, within(2.0));
         assertThat(header.get("level").asString()).isEqualTo("mind");
         assertThat(finding(check, "expansion.overflow").get("what").asString()).contains("overflow");
         String[] small = {"check", JOBS + "pattern-shop.yaml", "--json", "--set", "safety.vent={header holds: 80 L}"};
@@ -109,11 +110,9 @@ class SafetyJobsTest {
         // with a factor of two on the loss and 40 % on the wood no honest answer is closer than this
         assertThat(high - low).isBetween(8.0, 25.0);
         // the envelope: what wood warms a shed scales as kg over W/K, so these two move it most
-        assertThat(told.indexOf("how fast the shop loses heat")).isBetween(0, told.indexOf("kg of wood in a day"));
-        assertThat(told.indexOf("kg of wood in a day")).isLessThan(told.indexOf("Then"));
-        assertThat(told)
-                .contains("One night's cooling without heat")
-                .contains("litres in the store: 7:30 lies between");
+        assertThat(told.indexOf("how fast the shop loses heat")).isBetween(0, told.indexOf("weight of wood in a day"));
+        assertThat(told.indexOf("weight of wood in a day")).isLessThan(told.indexOf("Then"));
+        assertThat(told).contains("One night's cooling without heat").contains("water in the store: 7:30 lies between");
         assertThat(told).contains("no valve between it and the fire").contains("in a power cut nothing boils");
         // the check is asked about vapours before anything is sized, and the file is one that every verb reads
         assertThat(told).contains("0 to stop for").contains("flammable vapours and garages first");

@@ -210,7 +210,7 @@ class SheetVerbTest {
         assertThat(html)
                 .contains("<svg", "Cascina Rovere joinery")
                 .doesNotContain("NaN", "Infinity", "<object", "bookmark");
-        assertThat(html.replace('\u00a0', ' ')).contains("1260 mm x 1260 mm", "279 L");
+        assertThat(html.replace('\u00a0', ' ')).contains("1260 mm x 1260 mm", "233 L");
     }
 
     @Test

@@ -79,7 +79,20 @@ class VerbsTest {
 
     @Test
     void theStackIsShownOnlyToWhoAsks() {
-        assertThat(say("night", "nowhere.yaml", "--debug").err()).contains("NoSuchFileException");
+        assertThat(say("night", "nowhere.yaml", "--debug").err()).contains("Complaint");
+    }
+
+    @Test
+    void everyVerbStandsInTheHandbookWithHowItEnds() throws Exception {
+        String page = Files.readString(Path.of("../docs/verbs.md"));
+        Stokewell.line("help").getSubcommands().forEach((name, verb) -> {
+            boolean three = String.join(
+                            " ", verb.getCommandSpec().usageMessage().description())
+                    .contains("Ends with 3");
+            assertThat(page)
+                    .as(name)
+                    .containsPattern("\n\\| `" + name + "` \\|.*\\| " + (three ? "yes.*" : "(no|)") + " ?\\|\n");
+        });
     }
 
     @Test

@@ -208,8 +208,12 @@ class RigFileTest {
     @Test
     void everyDefaultIsListedWithItsKey() throws RigFileFault {
         List<DefaultUsed> used = RigFile.parse("b", BARN, List.of()).defaultsUsed();
-        assertThat(used).contains(new DefaultUsed("stove.height", "0.8 m", "Height of the body."));
-        assertThat(used).contains(new DefaultUsed("loop.back.bore", "26 mm", "Inside diameter."));
+        assertThat(used)
+                .extracting(d -> d.key() + " " + d.in(UnitSystem.SI) + " " + d.says())
+                .contains("stove.height 0.8 m Height of the body.", "loop.back.bore 26 mm Inside diameter.");
+        assertThat(used)
+                .extracting(d -> d.key() + " " + d.in(UnitSystem.US))
+                .contains("stove.height 2 ft 7.5 in", "loop.back.bore 1.02 in", "habit.clock.skipRoomAbove 86 F");
         assertThat(used).extracting(DefaultUsed::key).doesNotContain("store.jacket", "place.utcOffset", "weather.file");
         assertThat(used).extracting(DefaultUsed::key).contains("emitters.1.radiator.circuit.supply.length");
     }
@@ -270,5 +274,27 @@ class RigFileTest {
         assertThat(RigFile.parse("s", full, List.of(), Small.class, Map.of()).rig())
                 .isEqualTo(
                         new Small(true, Colour.RED, Optional.of(Colour.DARK_GREEN), 0.3048, 1200, List.of(Colour.RED)));
+    }
+
+    /** ASME B36.10M: 33.4 mm outside, walls of 3.38 and 4.55 mm; ASTM B88: 7/8 in outside, walls of 0.045 in. */
+    @Test
+    void aBoreMayBeNamedAsThePipeIsSold() throws Exception {
+        Path shed = Path.of("../examples/boat-shed.yaml");
+        Rig rig = RigFile.read(
+                        shed,
+                        List.of(
+                                "loop.supply.bore=1 in sch 40",
+                                "loop.back.bore=3/4 in type L",
+                                "loop.header.vent=1 in steel sch 80",
+                                "pickups.coil.bore=22 x 1 mm copper"))
+                .rig();
+        assertThat(rig.loop().supply().bore()).isCloseTo(0.0334 - 2 * 0.00338, within(1e-9));
+        assertThat(rig.loop().back().bore()).isCloseTo((0.875 - 2 * 0.045) * 0.0254, within(1e-9));
+        assertThat(rig.loop().header().vent()).isCloseTo(0.0334 - 2 * 0.00455, within(1e-9));
+        assertThat(rig.pickups().get(0).bore()).isCloseTo(0.020, within(1e-9));
+        assertThatThrownBy(() -> RigFile.read(shed, List.of("loop.supply.bore=1 in sch 160")))
+                .hasMessageContaining("Or name the pipe: 1 in sch 40");
+        assertThatThrownBy(() -> RigFile.read(shed, List.of("loop.supply.length=1 in sch 40")))
+                .hasMessageContaining("not a unit of length");
     }
 }

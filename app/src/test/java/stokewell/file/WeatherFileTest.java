@@ -75,6 +75,39 @@ class WeatherFileTest {
         assertThat(reading.notes()).anyMatch(n -> n.what().contains("December to January"));
     }
 
+    /** As spreadsheets of the US write times. */
+    @Test
+    void hoursOfTwelveWithAmAndPm() {
+        for (String[] half : new String[][] {{" AM", " PM"}, {"am", "pm"}, {" a.m.", " p.m."}}) {
+            StringBuilder table = new StringBuilder("Date (MM/DD/YYYY),Time,Temperature (F),Wind speed (mph)");
+            for (int i = 0; i < 48; i++) {
+                int hour = i % 12 == 0 ? 12 : i % 12;
+                String time = hour + ":00" + half[i % 24 / 12];
+                table.append("\n1/")
+                        .append(13 + i / 24)
+                        .append("/2024,")
+                        .append(time)
+                        .append(',')
+                        .append(32 + i)
+                        .append(",5");
+            }
+            Hourly hourly = text(table.toString()).hourly();
+            assertThat(hourly.start()).isEqualTo(LocalDateTime.of(2024, 1, 13, 0, 0));
+            assertThat(hourly.hours()).isEqualTo(48);
+            for (int i = 0; i < 48; i++) {
+                assertThat(hourly.temperature()[i]).isCloseTo(273.15 + i / 1.8, within(1e-9));
+            }
+        }
+        String together = "time,temp_c\n"
+                + IntStream.range(0, 24)
+                        .mapToObj(i -> "1/31/2024 " + (i % 12 == 0 ? 12 : i % 12) + ":00:00 " + (i < 12 ? "AM" : "PM")
+                                + "," + i)
+                        .collect(Collectors.joining("\n"));
+        assertThat(text(together).hourly().temperature()[15]).isCloseTo(273.15 + 15, within(1e-9));
+        assertThat(text(together.replace("12:00:00 PM", "13:00:00 PM")).notes())
+                .anyMatch(n -> n.what().contains("no time that can be read"));
+    }
+
     @Test
     void nsrdbOfMaybell() {
         var reading = WeatherFile.read(EXAMPLES.resolve("nsrdb_tmy2017_maybell_co.csv"), MAYBELL);

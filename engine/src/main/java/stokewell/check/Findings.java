@@ -3,6 +3,7 @@ package stokewell.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Findings being gathered. */
 final class Findings {
@@ -38,8 +39,11 @@ final class Findings {
         return list;
     }
 
-    /** A text with numbers. */
+    /** A nought that rounding left with a sign. */
+    private static final Pattern UNSIGNED = Pattern.compile("(?<![\\w.])-(0(?:\\.0+)?)(?![\\w.])");
+
+    /** A text with numbers; a nought has no sign. */
     static String say(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+        return UNSIGNED.matcher(String.format(Locale.ROOT, format, values)).replaceAll("$1");
     }
 }

@@ -10,7 +10,7 @@ import stokewell.rig.Safety;
 import stokewell.rig.Store;
 
 /** The header of an open loop: how large, and where its overflow goes. */
-final class HeaderRules {
+public final class HeaderRules {
 
     private static final double COLD = 283.15;
     private static final double HOT = 363.15;
@@ -36,33 +36,36 @@ final class HeaderRules {
         return ExpansionTank.expansion(content, Water.density(COLD), Water.density(HOT));
     }
 
+    /** What a rig's open header must hold to its overflow, m3: the rule's least, and the growth over its cold water. */
+    public static double holds(Rig rig) {
+        double content = content(rig);
+        double grown = grown(content);
+        return Math.max(
+                ExpansionTank.headerVolume(content, grown), rig.loop().header().water() + grown);
+    }
+
     private static void size(Subject s, Findings f) {
         double content = content(s.rig());
         double grown = grown(content);
-        double least = ExpansionTank.headerVolume(content, grown);
+        double least = holds(s.rig());
         Safety.OpenVent v = s.vent();
         double cold = s.rig().loop().header().water();
         String asked = say(
-                "The header must hold %s or more to its overflow, %s of that above its cold level.",
-                litres(least), litres(grown));
+                "The header must hold %s or more to its overflow: its %s when cold, and %s free above them.",
+                litres(least), litres(cold), litres(least - cold));
         String why = say(
                 "%s of water grow by %s from 10 to 90 °C (50 to 194 °F); 5 %% of it are %s.",
                 litres(content), litres(grown), litres(0.05 * content));
         if (Double.isNaN(v.headerHolds())) {
-            f.ask(
-                    "expansion.header",
-                    "safety.vent.headerHolds: " + litres(Math.max(least, cold + grown)),
-                    asked,
-                    why,
-                    RULE);
-        } else if (v.headerHolds() < least || v.headerHolds() - cold < grown) {
+            f.ask("expansion.header", "safety.vent.headerHolds: " + litres(least), asked, why, RULE);
+        } else if (v.headerHolds() < least) {
             f.mend(
                     "expansion.header",
                     "The header is too small for what the water grows.",
                     why + say(" It holds %s, %s of them when cold.", litres(v.headerHolds()), litres(cold)),
                     say(
                             "One of %s or more, or less water in it when cold: %s must be free above it.",
-                            litres(Math.max(least, cold + grown)), litres(grown)),
+                            litres(least), litres(grown)),
                     RULE);
         } else {
             f.fine("expansion.header", "The header takes what the water grows.", asked + " " + why, RULE);

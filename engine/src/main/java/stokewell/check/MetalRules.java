@@ -194,7 +194,7 @@ final class MetalRules {
                     "water.hardness",
                     "safety.materials.hardness: mg/L",
                     "How hard is the water?",
-                    "Lime settles where it is hottest, on the coil: 1 mm takes a tenth of its heat and lets the metal glow "
+                    "Lime settles where it is hottest, on the coil: 1 mm (1/32 in) takes a tenth of its heat and lets the metal glow "
                             + "beneath.",
                     basis);
         } else if (m.hardness() > HARD) {

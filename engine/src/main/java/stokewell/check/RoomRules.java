@@ -57,13 +57,13 @@ final class RoomRules {
                     "vapours.garage",
                     "safety.surroundings.garage: yes or no",
                     "Is the stove in a garage, or in a room open to one?",
-                    "Petrol vapour lies on the floor and runs to the fire; most codes forbid it and insurers pay nothing.",
+                    "Petrol (gasoline) vapour lies on the floor and runs to the fire; most codes forbid it and insurers pay nothing.",
                     basis);
         } else if (a.garage()) {
             f.stop(
                     "vapours.garage",
                     "The stove stands in a garage or in a room open to one.",
-                    "Petrol vapour lies on the floor and runs to the fire; most codes forbid it and insurers pay nothing.",
+                    "Petrol (gasoline) vapour lies on the floor and runs to the fire; most codes forbid it and insurers pay nothing.",
                     "Put stove and fire in another building and bring only hot water over.",
                     basis);
         }

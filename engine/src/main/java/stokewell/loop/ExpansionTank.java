@@ -60,8 +60,8 @@ public final class ExpansionTank {
     }
 
     /**
-     * Room that an open header must have between its cold and its overflow level, m³: what the water grows and 5 % of the
-     * content at the least. Common practice.
+     * What an open header must hold to its overflow at the least, m³: what the water grows, and 5 % of the content in all.
+     * Common practice.
      */
     public static double headerVolume(double content, double expansion) {
         return Math.max(expansion, 0.05 * content);

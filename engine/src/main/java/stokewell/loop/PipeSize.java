@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /**
  * A pipe as it is sold.
  *
- * <p>Sources: steel ASME B36.10M schedule 40; copper K, L, M ASTM B88 (outside diameter less two walls); metric copper
+ * <p>Sources: steel ASME B36.10M schedules 40 and 80; copper K, L, M ASTM B88 (outside diameter less two walls); metric copper
  * EN 1057, PEX ASTM F876 SDR 9 and EN ISO 15875 series S 5 or nearest (these three from memory).
  *
  * @param name as the trade says it
@@ -52,6 +52,7 @@ public record PipeSize(String name, Material material, double outer, double inne
     // spotless:off
     private static final double[] STEEL_OUTER  = {21.3, 26.7, 33.4, 42.2, 48.3, 60.3};
     private static final double[] STEEL_INNER  = {15.76, 20.96, 26.64, 35.08, 40.94, 52.48};
+    private static final double[] STEEL_HEAVY  = {13.84, 18.88, 24.30, 32.50, 38.14, 49.22};
     private static final double[] COPPER_OUTER = {15.875, 22.225, 28.575, 34.925, 41.275, 53.975};
     private static final double[] COPPER_K     = {13.386, 18.923, 25.273, 31.623, 37.617, 49.759};
     private static final double[] COPPER_L     = {13.843, 19.939, 26.035, 32.131, 38.227, 50.419};
@@ -71,6 +72,8 @@ public record PipeSize(String name, Material material, double outer, double inne
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d+)[ -]+)?(\\d+)/(\\d+)");
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
     private static final Pattern TYPE = Pattern.compile("\\b([klm])\\b");
+    private static final Pattern SCHEDULE = Pattern.compile("\\bsch(?:edule|ed)?\\.? ?(40|80)\\b");
+    private static final String HEAVY = " sch 80";
 
     public PipeSize {
         if (!(inner > 0 && outer > inner)) {
@@ -85,15 +88,19 @@ public record PipeSize(String name, Material material, double outer, double inne
 
     /**
      * The pipe that the words name: "3/4 in copper L", "22 mm copper", "22 x 0.9 copper", "1 in steel", "1-1/4 black
-     * iron". Copper in inches with no letter is type L; metric copper with no wall is the first of {@link #all()} that
-     * fits: the thicker of the two light walls up to 28 mm. Without a unit, a size up to 2 is inches.
+     * iron", "1 in sch 40". A schedule with no material is steel, a type with none copper. Copper in inches with no letter
+     * is type L, steel with no schedule schedule 40; metric copper with no wall is the first of {@link #all()} that fits:
+     * the thicker of the two light walls up to 28 mm. Without a unit, a size up to 2 is inches.
      */
     public static Optional<PipeSize> named(String words) {
-        String w = plain(words);
-        Material material = materialIn(w);
+        String said = plain(words);
+        Material material = materialIn(said);
         if (material == null) {
             return Optional.empty();
         }
+        Matcher schedule = SCHEDULE.matcher(said);
+        boolean heavy = schedule.find() && schedule.group(1).equals("80");
+        String w = schedule.replaceAll("").strip();
         Matcher wall = WALL.matcher(w);
         boolean withWall = wall.find();
         double size = withWall ? Double.parseDouble(wall.group(1)) : sizeIn(w);
@@ -104,12 +111,17 @@ public record PipeSize(String name, Material material, double outer, double inne
         } else if (metric) {
             sought = number(size) + " x ";
         } else {
-            sought = inchName(size, material, w);
+            sought = inchName(size, material, w) + (heavy ? HEAVY : "");
         }
         return ALL.stream()
                 .filter(p -> p.material == material)
                 .filter(p -> withWall || !metric ? p.name.equals(sought) : p.name.startsWith(sought))
                 .findFirst();
+    }
+
+    /** Whether it is the thicker of the two walls in which its steel is sold. */
+    public boolean heavy() {
+        return name.endsWith(HEAVY);
     }
 
     /** Cross-section of the water, m². */
@@ -144,7 +156,6 @@ public record PipeSize(String name, Material material, double outer, double inne
                 .replaceAll("(\\d)(mm|in|inch|inches)\\b", "$1 $2")
                 .replaceAll("(\\d) ?(mm) ?x", "$1 x")
                 .replaceAll("(\\d)-(\\d)", "$1 $2")
-                .replaceAll("\\bsch(edule)?\\.? ?40\\b", " ")
                 .replaceAll("\\s+", " ")
                 .strip();
     }
@@ -162,7 +173,10 @@ public record PipeSize(String name, Material material, double outer, double inne
         if (w.contains("pex") || w.contains("cross linked") || w.contains("cross-linked")) {
             return Material.PEX;
         }
-        return w.contains("steel") || w.contains("iron") ? Material.STEEL : null;
+        if (w.contains("steel") || w.contains("iron") || SCHEDULE.matcher(w).find()) {
+            return Material.STEEL;
+        }
+        return w.matches(".*\\btype [klm]\\b.*") ? Material.COPPER : null;
     }
 
     private static double sizeIn(String w) {
@@ -205,6 +219,7 @@ public record PipeSize(String name, Material material, double outer, double inne
         List<PipeSize> all = new ArrayList<>();
         for (Material m : List.of(Material.STEEL, Material.GALVANIZED, Material.STAINLESS)) {
             inches(all, m, "", STEEL_OUTER, STEEL_INNER);
+            inches(all, m, HEAVY, STEEL_OUTER, STEEL_HEAVY);
         }
         inches(all, Material.COPPER, " L", COPPER_OUTER, COPPER_L);
         inches(all, Material.COPPER, " K", COPPER_OUTER, COPPER_K);

@@ -21,6 +21,8 @@ public enum Dimension {
     /** A difference of two temperatures. */
     TEMPERATURE_DIFFERENCE("K"),
     PRESSURE("Pa"),
+    /** A pressure that is told as a height of water: what a pump can lift. */
+    HEAD("Pa"),
     POWER("W"),
     ENERGY("J"),
     /** W/K: the heat loss coefficient of a whole thing. */

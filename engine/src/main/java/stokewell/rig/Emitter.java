@@ -70,10 +70,10 @@ public sealed interface Emitter permits Emitter.AirTubes, Emitter.FanCoil, Emitt
             @Entry(is = POWER, low = 100, high = 200000, says = "Rated heat.")
             double ratedPower,
 
-            @Entry(is = TEMPERATURE, low = 300, high = 400, orElse = "82 C", says = "Water in, at the rating.")
+            @Entry(is = TEMPERATURE, low = 300.15, high = 400.15, orElse = "82 C", says = "Water in, at the rating.")
             double ratedWater,
 
-            @Entry(is = TEMPERATURE, low = 260, high = 320, orElse = "20 C", says = "Air in, at the rating.")
+            @Entry(is = TEMPERATURE, low = 260.15, high = 320.15, orElse = "20 C", says = "Air in, at the rating.")
             double ratedAir,
 
             @Entry(is = VOLUME, low = 1e-4, high = 0.2, orElse = "2 L", says = "Water in it.")
@@ -171,7 +171,7 @@ public sealed interface Emitter permits Emitter.AirTubes, Emitter.FanCoil, Emitt
             @Entry(is = LENGTH, low = 5, high = 3000, says = "Length of all the pipe in the slab.")
             double length,
 
-            @Entry(is = LENGTH, low = 0.006, high = 0.05, orElse = "16 mm", says = "Bore of that pipe.")
+            @Entry(is = LENGTH, low = 0.006, high = 0.05, orElse = "16 mm", pipe = true, says = "Bore of that pipe.")
             double bore,
 
             @Entry(is = LENGTH, low = 0.05, high = 1, orElse = "200 mm", says = "From pipe to pipe.")

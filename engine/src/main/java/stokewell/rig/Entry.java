@@ -31,6 +31,9 @@ public @interface Entry {
     /** The default as a person would write it in a rig file, or one of {@link #REQUIRED} and {@link #ABSENT}. */
     String orElse() default REQUIRED;
 
+    /** Whether it is the bore of a pipe, which may be named as it is sold: {@code 1 in sch 40}. */
+    boolean pipe() default false;
+
     /** One sentence for a person who welds. */
     String says();
 }

@@ -24,16 +24,16 @@ public sealed interface Habit permits Habit.Clock, Habit.Rule {
 
             @Entry(
                     is = TEMPERATURE,
-                    low = 280,
-                    high = 400,
+                    low = 280.15,
+                    high = 400.15,
                     orElse = Entry.ABSENT,
                     says = "Skip a load when the store's top is hotter than this.")
             double skipAbove,
 
             @Entry(
                     is = TEMPERATURE,
-                    low = 280,
-                    high = 400,
+                    low = 280.15,
+                    high = 400.15,
                     orElse = "30 C",
                     says = "Skip a load when the room is warmer than this.")
             double skipRoomAbove)
@@ -57,8 +57,8 @@ public sealed interface Habit permits Habit.Clock, Habit.Rule {
 
             @Entry(
                     is = TEMPERATURE,
-                    low = 300,
-                    high = 700,
+                    low = 300.15,
+                    high = 700.15,
                     orElse = "150 C",
                     says = "Load when the stove body falls below.")
             double whenBelow,
@@ -71,16 +71,16 @@ public sealed interface Habit permits Habit.Clock, Habit.Rule {
 
             @Entry(
                     is = TEMPERATURE,
-                    low = 280,
-                    high = 400,
+                    low = 280.15,
+                    high = 400.15,
                     orElse = Entry.ABSENT,
                     says = "Do not load when the store's top is hotter than this.")
             double skipAbove,
 
             @Entry(
                     is = TEMPERATURE,
-                    low = 280,
-                    high = 400,
+                    low = 280.15,
+                    high = 400.15,
                     orElse = "30 C",
                     says = "Do not load when the room is warmer than this.")
             double skipRoomAbove)

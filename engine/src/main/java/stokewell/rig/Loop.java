@@ -47,7 +47,7 @@ public record Loop(
             @Entry(is = LENGTH, low = 0, high = 20, orElse = "2.5 m", says = "Water level above the floor.")
             double level,
 
-            @Entry(is = LENGTH, low = 0.004, high = 0.2, orElse = "22 mm", says = "Bore of the open vent.")
+            @Entry(is = LENGTH, low = 0.004, high = 0.2, orElse = "22 mm", pipe = true, says = "Bore of the open vent.")
             double vent) {
 
         public Header {

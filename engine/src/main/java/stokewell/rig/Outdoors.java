@@ -10,10 +10,20 @@ public record Outdoors(
         @Entry(orElse = "", says = "An hourly weather file beside the rig file; empty for the plain day below.")
         String file,
 
-        @Entry(is = TEMPERATURE, low = 203, high = 318, orElse = "-10 C", says = "Low of the plain day, near dawn.")
+        @Entry(
+                is = TEMPERATURE,
+                low = 203.15,
+                high = 318.15,
+                orElse = "-10 C",
+                says = "Low of the plain day, near dawn.")
         double low,
 
-        @Entry(is = TEMPERATURE, low = 203, high = 323, orElse = "-2 C", says = "High of the plain day, mid-afternoon.")
+        @Entry(
+                is = TEMPERATURE,
+                low = 203.15,
+                high = 323.15,
+                orElse = "-2 C",
+                says = "High of the plain day, mid-afternoon.")
         double high,
 
         @Entry(is = SPEED, low = 0, high = 40, orElse = "3 m/s", says = "Wind of the plain day.")

@@ -23,7 +23,13 @@ public record Pickup(
         @Entry(is = MASS, low = 0.1, high = 1000, says = "Metal of it.")
         double metal,
 
-        @Entry(is = LENGTH, low = 0.005, high = 0.5, orElse = "26 mm", says = "Bore of the water's way through it.")
+        @Entry(
+                is = LENGTH,
+                low = 0.005,
+                high = 0.5,
+                orElse = "26 mm",
+                pipe = true,
+                says = "Bore of the water's way through it.")
         double bore,
 
         @Entry(is = LENGTH, low = 0.05, high = 100, orElse = "4 m", says = "Length of the water's way through it.")

@@ -10,7 +10,7 @@ public record Pipe(
         @Entry(is = LENGTH, low = 0.05, high = 300, says = "Length of the run.")
         double length,
 
-        @Entry(is = LENGTH, low = 0.004, high = 0.3, orElse = "26 mm", says = "Inside diameter.")
+        @Entry(is = LENGTH, low = 0.004, high = 0.3, orElse = "26 mm", pipe = true, says = "Inside diameter.")
         double bore,
 
         @Entry(is = LENGTH, low = 0.0005, high = 0.02, orElse = "2 mm", says = "Wall thickness.")

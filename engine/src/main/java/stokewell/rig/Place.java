@@ -31,8 +31,8 @@ public record Place(
 
         @Entry(
                 is = TEMPERATURE,
-                low = 253,
-                high = 303,
+                low = 253.15,
+                high = 303.15,
                 orElse = "9 C",
                 says = "Yearly mean temperature outdoors: what the deep ground holds.")
         double groundTemperature) {

@@ -1,13 +1,13 @@
 package stokewell.rig;
 
+import static stokewell.rig.Dimension.HEAD;
 import static stokewell.rig.Dimension.POWER;
-import static stokewell.rig.Dimension.PRESSURE;
 import static stokewell.rig.Dimension.SHARE;
 import static stokewell.rig.Dimension.VOLUME_FLOW;
 
 /** A circulating pump: a falling curve from its shut-off head to its free flow. */
 public record Pump(
-        @Entry(is = PRESSURE, low = 500, high = 300000, orElse = "40 kPa", says = "Head at no flow.")
+        @Entry(is = HEAD, low = 500, high = 300000, orElse = "40 kPa", says = "Head at no flow.")
         double shutoffHead,
 
         @Entry(is = VOLUME_FLOW, low = 1e-5, high = 0.02, orElse = "45 L/min", says = "Flow at no head.")

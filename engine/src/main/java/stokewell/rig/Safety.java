@@ -65,6 +65,7 @@ public record Safety(
                     low = 0,
                     high = 0.2,
                     orElse = Entry.ABSENT,
+                    pipe = true,
                     says = "Bore of the cold feed from the header, its own pipe with no valve; 0 for none.")
             double coldFeed,
 
@@ -150,7 +151,7 @@ public record Safety(
 
     /** A thermal discharge valve with its cooling coil. */
     public record Discharge(
-            @Entry(is = TEMPERATURE, low = 340, high = 390, orElse = "95 C", says = "Opens here.")
+            @Entry(is = TEMPERATURE, low = 340.15, high = 390.15, orElse = "95 C", says = "Opens here.")
             double opens,
 
             @Entry(is = POWER, low = 500, high = 200000, says = "Heat it carries away.")
@@ -168,8 +169,8 @@ public record Safety(
     public record Tap(
             @Entry(
                     is = TEMPERATURE,
-                    low = 290,
-                    high = 373,
+                    low = 290.15,
+                    high = 373.15,
                     orElse = Entry.ABSENT,
                     says = "What its mixing valve holds; left out if there is none.")
             double mixedTo) {

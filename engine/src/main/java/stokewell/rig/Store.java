@@ -241,7 +241,7 @@ public record Store(
             @Entry(is = LENGTH, low = 1, high = 200, says = "Length of tube.")
             double length,
 
-            @Entry(is = LENGTH, low = 0.006, high = 0.1, orElse = "20 mm", says = "Bore of the tube.")
+            @Entry(is = LENGTH, low = 0.006, high = 0.1, orElse = "20 mm", pipe = true, says = "Bore of the tube.")
             double bore,
 
             @Entry(is = SHARE, low = 0, high = 1, orElse = "10 %", says = "Height of its bottom turn.")

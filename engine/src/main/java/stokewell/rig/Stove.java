@@ -128,8 +128,8 @@ public record Stove(
         record Damper(
                 @Entry(
                         is = TEMPERATURE,
-                        low = 320,
-                        high = 800,
+                        low = 320.15,
+                        high = 800.15,
                         orElse = "230 C",
                         says = "Body temperature at half open.")
                 double setpoint,

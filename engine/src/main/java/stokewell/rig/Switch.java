@@ -36,10 +36,10 @@ public record Switch(
     public record Thermostat(
             @Entry(says = "Which temperature.") Sensor sensor,
 
-            @Entry(is = TEMPERATURE, low = 223, high = 700, says = "Switches on here.")
+            @Entry(is = TEMPERATURE, low = 223.15, high = 700.15, says = "Switches on here.")
             double on,
 
-            @Entry(is = TEMPERATURE, low = 223, high = 700, says = "Switches off here.")
+            @Entry(is = TEMPERATURE, low = 223.15, high = 700.15, says = "Switches off here.")
             double off) {
 
         public Thermostat {

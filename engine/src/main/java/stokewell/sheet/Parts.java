@@ -3,9 +3,8 @@ package stokewell.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import stokewell.loop.ExpansionTank;
+import stokewell.check.HeaderRules;
 import stokewell.loop.PipeSize;
-import stokewell.matter.Water;
 import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Materials;
@@ -14,7 +13,6 @@ import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
 import stokewell.rig.Switch;
-import stokewell.size.Weights;
 
 /**
  * What to buy, counted: pipe by size, lagging, fittings, sensors.
@@ -23,7 +21,7 @@ import stokewell.size.Weights;
  * @param lagging  by size
  * @param fittings everything that is counted in pieces
  * @param sensors  each place once
- * @param header   room that the header must have, its cold water and what all water grows by, m³; NaN without one
+ * @param header   room that the header must have, as the check asks, m³; NaN without one
  * @param vent     length of the open vent, about, m; NaN without one
  */
 public record Parts(
@@ -36,9 +34,6 @@ public record Parts(
 
     /** Least rise of a vent's end over the header's water: common practice, no source. */
     public static final double RISE = 0.45;
-
-    private static final double COLD = 283.15;
-    private static final double HOT = 368.15;
 
     /**
      * All pipe of one size.
@@ -114,6 +109,8 @@ public record Parts(
         PipeSize best = null;
         for (PipeSize p : PipeSize.all()) {
             if (p.material() != material || p.inner() < 0.95 * bore) continue;
+            // a heavy wall is for who named it
+            if (p.heavy() && Math.abs(p.inner() - bore) > 1e-4) continue;
             if (best == null || Math.abs(p.inner() - bore) < Math.abs(best.inner() - bore)) best = p;
         }
         return best != null && best.inner() < 1.25 * bore ? best : null;
@@ -205,9 +202,7 @@ public record Parts(
 
     private static double header(Rig rig) {
         if (rig.loop() == null || rig.safety().closed()) return Double.NaN;
-        double content = Weights.water(rig) - rig.loop().header().water();
-        double growth = ExpansionTank.expansion(content, Water.density(COLD), Water.density(HOT));
-        return rig.loop().header().water() + ExpansionTank.headerVolume(content, growth);
+        return HeaderRules.holds(rig);
     }
 
     private static double vent(Rig rig) {

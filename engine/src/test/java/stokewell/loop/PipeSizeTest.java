@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PipeSizeTest {
 
-    /** ASME B36.10M schedule 40, ASTM B88; metric copper is outside less two walls. */
+    /** ASME B36.10M schedules 40 and 80, ASTM B88; metric copper is outside less two walls. */
     @ParameterizedTest
     @CsvSource(
             delimiter = ';',
@@ -26,6 +26,12 @@ class PipeSizeTest {
                 "1-1/4 black iron sch 40; 42.2; 35.08",
                 "1 1/2 in galvanised; 48.3; 40.94",
                 "3/4 stainless schedule 40; 26.7; 20.96",
+                "1 in sch 40; 33.4; 26.64",
+                "1-1/2\" sched. 40; 48.3; 40.94",
+                "1 in sch 80; 33.4; 24.30",
+                "1 1/4 in steel schedule 80; 42.2; 32.50",
+                "3/4 in type L; 22.225; 19.939",
+                "1/2 type M; 15.875; 14.453",
                 "22 mm copper; 22; 20",
                 "22mm copper; 22; 20",
                 "22 x 0.9 mm copper; 22; 20.2",
@@ -45,7 +51,18 @@ class PipeSizeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"copper", "3/4 in", "7/8 in copper", "23 mm copper", "1 in bamboo", "", "22 x 7 copper"})
+    @ValueSource(
+            strings = {
+                "copper",
+                "3/4 in",
+                "7/8 in copper",
+                "23 mm copper",
+                "1 in bamboo",
+                "",
+                "22 x 7 copper",
+                "1 in sch 160",
+                "3/4 in type Q"
+            })
     void unknownWordsFindNothing(String words) {
         assertThat(PipeSize.named(words)).isEmpty();
     }

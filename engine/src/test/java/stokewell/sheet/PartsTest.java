@@ -50,15 +50,16 @@ class PartsTest {
     }
 
     /**
-     * By hand: 812 L beside the header's own water; from 10 °C (999.7) to 95 °C (961.9 kg/m³) it grows by 3.93 %, less than the
-     * 5 % that practice keeps: 40.6 L on top of the header's 20 L.
+     * By hand: 812 L beside the header's own water; from 10 °C (999.7) to 90 °C (965.3 kg/m³) it grows by 3.56 %: 28.9 L on top
+     * of the header's 20 L, more than the 5 % in all that practice keeps. The check asks the same.
      */
     @Test
     void theHeaderHasRoomForTheGrowth() {
         Rig rig = Rigs.pumped();
         double content = Weights.water(rig) - rig.loop().header().water();
-        assertThat(Parts.of(rig).header()).isCloseTo(rig.loop().header().water() + 0.05 * content, within(1e-9));
-        assertThat(999.7 / 961.9 - 1).isLessThan(0.05);
+        assertThat(Parts.of(rig).header())
+                .isCloseTo(rig.loop().header().water() + (999.7 / 965.3 - 1) * content, within(1e-4));
+        assertThat(Parts.of(rig).header()).isGreaterThan(0.05 * content);
     }
 
     @Test
