@@ -266,7 +266,7 @@ final class Api implements AutoCloseable {
         Body drag = body.inner("drag");
         Long seq = drag == null ? null : drag.whole("seq");
         String who = drag == null ? "" : drag.need("who");
-        if (seq != null) warmUp.end();
+        if (seq != null) warmUp.moved();
         if (who.length() > 64) throw Refusal.request("\"who\" is too long.", "64 signs are enough.");
         CompletableFuture<Map<String, Object>> answer = seq == null
                 ? drags.ask(() -> atRest(nights.ready(body)))
