@@ -164,6 +164,13 @@ export const t = {
       return `${s.name}: ${some(s.readings, "reading", "readings")}, ${s.added} new` + (s.gaps ? `, ${some(s.gaps, "gap", "gaps")}` : "") + found.filter(([n]) => n > 0).map(([n, what]) => `; ${n} ${what}`).join("") + ".";
     },
   },
+  wood: {
+    title: "A load of wood", note: "Weigh it before it goes on: loads that are noted tell a fit most, and without them no saving can be told.",
+    mass: unit => `Weight, ${unit}`, at: "When (or now)", moisture: "Water over all the wood, % (if measured)", go: "Note it",
+    line: l => [t.moment(l.time), l.mass, l.wood, l.moisture && l.moisture + " water", l.note].filter(Boolean).join(", "),
+    count: (all, told) => all > told ? `The latest ${told} of ${all}:` : `${some(all, "load is", "loads are")} noted:`, strike: "Strike out",
+    noted: line => `Noted: ${line}.`, twice: line => `That stands there already: ${line}.`, struck: line => `Struck out: ${line}.`,
+  },
   places: {
     title: "Where they sit", note: "What the model is held against depends on it. Store and pipe sensors sit in a well or under the insulation.", asked: "The sensors are being looked at …",
     unsure: list => `It is not clear where these sit: ${list}. Say so, or leave them out.`, ask: "say where …", name: p => p === "nothing" ? "nowhere: leave it out" : p,
@@ -185,7 +192,7 @@ export const t = {
     title: "Do you burn less wood than before?", note: "The wood of two periods, for the same weather and, where the room was measured, the same warmth. It needs loads noted on every day that counts, from 10 days before and 5 after.",
     by: "Compare", change: "all before a change with all after", periods: "two periods", day: "The rig was changed on",
     ends: { "before-from": "Before: from", "before-until": "before: until", "after-from": "After: from", "after-until": "after: until" },
-    go: "Compare the wood", periods2: "The two periods", before: "before", after: "after", sure: "How sure it is", figureHead: ["", "value"], noDanger: "A saving says nothing of safety: see \"Is it safe?\".",
+    model: "Ask the model too: the rig as it was before", noModel: "no", go: "Compare the wood", periods2: "The two periods", before: "before", after: "after", sure: "How sure it is", figureHead: ["", "value"], noDanger: "A saving says nothing of safety: see \"Is it safe?\".",
   },
 
   homeLead: "Draw the rig, drag a size, watch the night change.",
