@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.DoublePredicate;
 import stokewell.file.QuantityFault;
+import stokewell.file.UnitSystem;
 import stokewell.file.WeatherFault;
 import stokewell.fit.Saving;
 import stokewell.network.Compiler;
@@ -90,7 +92,7 @@ public final class PageAsking implements Asking {
     }
 
     @Override
-    public SavedAsked saved(SavedWish wish) {
+    public SavedAsked saved(SavedWish wish, DoublePredicate goOn) {
         Winters winters = new Winters();
         winters.shop = wish.shop();
         winters.change = wish.change();
@@ -100,7 +102,10 @@ public final class PageAsking implements Asking {
         return measured(() -> {
             Winters.Found found = winters.read();
             Saving saving = found.compared(found.room(), Double.NaN);
-            return new SavedAsked(new SavedFacts(saving, found.source(), found.room(), Optional.empty()), found.told());
+            Optional<SavedFacts.Model> model = wish.model() == null
+                    ? Optional.empty()
+                    : Optional.of(winters.modelled(found, wish.model(), wish.beside(), UnitSystem.SI, goOn));
+            return new SavedAsked(new SavedFacts(saving, found.source(), found.room(), model), found.told());
         });
     }
 

@@ -15,7 +15,6 @@ import stokewell.file.Quantity;
 import stokewell.file.RigFile;
 import stokewell.file.RigFileFault;
 import stokewell.file.UnitSystem;
-import stokewell.fit.ModelSaving;
 import stokewell.fit.Saving;
 import stokewell.rig.Dimension;
 import stokewell.rig.Rig;
@@ -90,28 +89,12 @@ final class SavedVerb implements Callable<Integer> {
     /** What the model says; empty where nobody asked. */
     private Optional<SavedFacts.Model> model(Winters.Found found) throws IOException {
         if (model == null) return Optional.empty();
-        if (!found.room()) {
-            throw Complaint.usage(
-                    "--model needs a sensor in the room in both periods.",
-                    "Say which one it is with --sensor NAME=room.");
-        }
         PrintWriter err = spec.commandLine().getErr();
         try (Interrupt interrupt = new Interrupt(err)) {
             Rig rig = RigFile.read(model, List.of()).rig();
-            FitReadings.Found one = winters.asked(false, found.before()).read(rig, model, units);
-            FitReadings.Found two = winters.asked(true, found.after()).read(rig, model, units);
-            ModelSaving said = ModelSaving.of(
-                    rig, one.weather(), one.readings(), two.weather(), two.readings(), done -> !interrupt.asked());
-            return Optional.of(new SavedFacts.Model(
-                    rig.name(),
-                    Optional.ofNullable(said),
-                    !one.weather().sunModelled() && !two.weather().sunModelled()));
+            return Optional.of(winters.modelled(found, rig, model, units, done -> !interrupt.asked()));
         } catch (RigFileFault fault) {
             throw Complaint.usage(fault.getMessage(), "Mend the rig file.");
-        } catch (IllegalStateException e) {
-            throw Complaint.failed(
-                    "The model could not be fitted: " + e.getMessage() + ".",
-                    "Leave --model out: the line stands by itself.");
         }
     }
 }

@@ -14,12 +14,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
 import picocli.CommandLine.Option;
+import stokewell.file.UnitSystem;
+import stokewell.fit.ModelSaving;
 import stokewell.fit.Saving;
 import stokewell.fit.Series;
 import stokewell.fit.Spot;
 import stokewell.fit.WoodLoad;
 import stokewell.fit.WoodPeriod;
+import stokewell.rig.Rig;
 import stokewell.shop.RigVersion;
 import stokewell.show.SavedFacts;
 
@@ -124,7 +129,7 @@ final class Winters {
     }
 
     /** What a fit asks of the days of a period that were compared. */
-    FitReadings asked(boolean later, WoodPeriod period) throws IOException {
+    private FitReadings asked(boolean later, WoodPeriod period) throws IOException {
         Side side = later ? second : first;
         FitReadings ask = new FitReadings();
         Path file = side.file == null ? shop : side.file;
@@ -138,6 +143,34 @@ final class Winters {
         if (!weather.isEmpty())
             ask.weather = weather.get(later ? weather.size() - 1 : 0).toString();
         return ask;
+    }
+
+    /**
+     * What the model of the rig as it was says of both periods.
+     *
+     * @param beside the rig's file
+     * @param goOn   told how far it is; false ends it
+     */
+    SavedFacts.Model modelled(Found found, Rig rig, Path beside, UnitSystem units, DoublePredicate goOn)
+            throws IOException {
+        if (!found.room()) {
+            throw Complaint.usage(
+                    "--model needs a sensor in the room in both periods.",
+                    "Say which one it is with --sensor NAME=room.");
+        }
+        try {
+            FitReadings.Found one = asked(false, found.before()).read(rig, beside, units);
+            FitReadings.Found two = asked(true, found.after()).read(rig, beside, units);
+            ModelSaving said = ModelSaving.of(rig, one.weather(), one.readings(), two.weather(), two.readings(), goOn);
+            return new SavedFacts.Model(
+                    rig.name(),
+                    Optional.ofNullable(said),
+                    !one.weather().sunModelled() && !two.weather().sunModelled());
+        } catch (IllegalStateException e) {
+            throw Complaint.failed(
+                    "The model could not be fitted: " + e.getMessage() + ".",
+                    "Leave --model out: the line stands by itself.");
+        }
     }
 
     private static List<WoodLoad> weighed(List<WoodLoad> loads) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import stokewell.matter.Recent;
 import stokewell.rig.Layer;
 import stokewell.rig.Rig;
 
@@ -22,6 +23,17 @@ public final class RigFile<T> {
 
     /** The values that people write in words. */
     public static final Map<Class<?>, LeafReader<?>> LEAVES = Map.of(Layer.class, new LayerReader());
+
+    /** A hand that drags asks for the same text again and again: its YAML is a third of the reading. */
+    private static final Recent<Source, Drawn> LATELY = new Recent<>(32);
+
+    /** No longer text is kept: a rig file is some 150 lines. */
+    private static final int KEPT = 1 << 15;
+
+    private record Source(String name, String text) {}
+
+    /** @param tree null where there is none */
+    private record Drawn(Tree tree, List<Fault> faults) {}
 
     private static final Comparator<Fault> BY_LINE =
             Comparator.comparingInt(f -> f.line() == 0 ? Integer.MAX_VALUE : f.line());
@@ -75,7 +87,7 @@ public final class RigFile<T> {
             String name, String text, List<String> settings, Class<R> root, Map<Class<?>, LeafReader<?>> leaves)
             throws RigFileFault {
         List<Fault> faults = new ArrayList<>();
-        Tree tree = TreeReader.read(name, text, faults);
+        Tree tree = tree(name, text, faults);
         if (tree == null) throw new RigFileFault(faults);
         for (String setting : settings) {
             try {
@@ -105,13 +117,26 @@ public final class RigFile<T> {
     /** Reads a rig from a text as far as it goes. */
     public static Reading reading(String name, String text) {
         List<Fault> faults = new ArrayList<>();
-        Tree tree = TreeReader.read(name, text, faults);
+        Tree tree = tree(name, text, faults);
         if (tree == null) return new Reading(null, List.of(), List.copyOf(faults));
         Told told = new Told(name, faults, new ArrayList<>());
         Object made = new Binder(LEAVES, told).root(Rig.class, tree);
         faults.sort(BY_LINE);
         Rig rig = faults.isEmpty() ? (Rig) made : null;
         return new Reading(rig, List.copyOf(told.values), List.copyOf(faults));
+    }
+
+    private static Tree tree(String name, String text, List<Fault> faults) {
+        Source source = new Source(name, text);
+        Drawn drawn = text.length() > KEPT ? drawn(source) : LATELY.of(source, RigFile::drawn);
+        faults.addAll(drawn.faults);
+        return drawn.tree;
+    }
+
+    private static Drawn drawn(Source source) {
+        List<Fault> faults = new ArrayList<>();
+        Tree tree = TreeReader.read(source.name, source.text, faults);
+        return new Drawn(tree, List.copyOf(faults));
     }
 
     private static Change change(String setting, Map<Class<?>, LeafReader<?>> leaves) {

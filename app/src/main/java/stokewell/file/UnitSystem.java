@@ -71,6 +71,6 @@ public enum UnitSystem {
     }
 
     private static String time(double size) {
-        return size < 120 ? "s" : size < 3600 ? "min" : "h";
+        return size < 120 ? "s" : size < 3600 ? "min" : size < 864_000 ? "h" : "d";
     }
 }

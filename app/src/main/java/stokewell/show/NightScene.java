@@ -259,8 +259,31 @@ public final class NightScene {
         value(value, grain);
     }
 
+    /** @param grain a power of ten: as many steps to one */
     private void value(double value, double grain) {
-        if (Double.isFinite(value)) json.writeNumber(Math.rint(value * grain) / grain);
-        else json.writeNull();
+        double steps = Math.rint(value * grain);
+        if (!Double.isFinite(value)) json.writeNull();
+        else if (grain > 10_000 || Math.abs(steps) > 1e9) json.writeNumber(steps / grain);
+        else json.writeRawValue(text, 0, digits((long) steps, (int) grain));
+    }
+
+    private final char[] text = new char[24];
+
+    /** Digits of steps / grain in {@link #text}, their count returned: half the time of writing a night went into those of doubles. */
+    private int digits(long steps, int grain) {
+        int at = 0;
+        if (steps < 0) text[at++] = '-';
+        long size = Math.abs(steps);
+        String whole = Long.toString(size / grain);
+        whole.getChars(0, whole.length(), text, at);
+        at += whole.length();
+        long rest = size % grain;
+        if (rest == 0) return at;
+        text[at++] = '.';
+        for (long unit = grain / 10; rest > 0; unit /= 10) {
+            text[at++] = (char) ('0' + rest / unit);
+            rest %= unit;
+        }
+        return at;
     }
 }

@@ -210,8 +210,8 @@ final class SavedWords {
         }
         if (apart() > SEASON) {
             all.add("The two periods lie " + apart() + " days apart in the year: more sun in the one looks like wood "
-                    + "saved in it, and is not taken into account. --weather with a file of those days that holds the "
-                    + "sun puts it in.");
+                    + "saved in it, and is not taken into account. A weather file of those days that holds the sun "
+                    + "puts it in.");
         }
     }
 

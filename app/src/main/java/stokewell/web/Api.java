@@ -27,6 +27,7 @@ final class Api implements AutoCloseable {
     private final Pins pins;
     private final ShopShelf shop;
     private final ShopIntake intake;
+    private final WoodShelf wood;
     private final FitShelf fits;
     private final Nights nights;
     private final LongWork work;
@@ -43,6 +44,7 @@ final class Api implements AutoCloseable {
         pins = new Pins(folder.folder());
         shop = new ShopShelf(folder.folder());
         intake = new ShopIntake(shop, Clock.systemUTC());
+        wood = new WoodShelf(shop, Clock.systemUTC());
         fits = new FitShelf(shop, Clock.systemUTC());
         nights = new Nights(folder, weather, asking);
         work = new LongWork(nights, new FitWork(asking, shop, fits, weather));
@@ -82,6 +84,12 @@ final class Api implements AutoCloseable {
         routes.put("/api/shop/places", ctx -> {
             Body body = Body.of(ctx);
             intake.place(body.need("sensor"), body.need("place"));
+            ctx.status(204);
+        });
+        routes.get("/api/shop/loads", ctx -> Body.answer(ctx, wood.told(units(ctx))));
+        routes.post("/api/shop/loads", ctx -> Body.answer(ctx.status(201), wood.note(Body.of(ctx))));
+        routes.delete("/api/shop/loads/{load}", ctx -> {
+            wood.strike(ctx.pathParam("load"));
             ctx.status(204);
         });
         routes.put("/api/readings/{file}", ctx -> {
@@ -266,7 +274,7 @@ final class Api implements AutoCloseable {
         Body drag = body.inner("drag");
         Long seq = drag == null ? null : drag.whole("seq");
         String who = drag == null ? "" : drag.need("who");
-        if (seq != null) warmUp.end();
+        if (seq != null) warmUp.moved();
         if (who.length() > 64) throw Refusal.request("\"who\" is too long.", "64 signs are enough.");
         CompletableFuture<Map<String, Object>> answer = seq == null
                 ? drags.ask(() -> atRest(nights.ready(body)))

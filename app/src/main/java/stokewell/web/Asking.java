@@ -3,6 +3,7 @@ package stokewell.web;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoublePredicate;
 import stokewell.file.UnitSystem;
 import stokewell.fit.Placing;
 import stokewell.fit.Readings;
@@ -51,8 +52,10 @@ public interface Asking {
      * @param before  days such as {@code 2024-11-01..2025-03-31}; null for all before the change
      * @param after   the same
      * @param weather of those days where no sensor was outdoors; null for none
+     * @param model   the rig as it was before, whose model is to say it too; null for none
+     * @param beside  that rig's file
      */
-    record SavedWish(Path shop, String change, String before, String after, Path weather) {}
+    record SavedWish(Path shop, String change, String before, String after, Path weather, Rig model, Path beside) {}
 
     /** What came of a comparison, and what is to be said of it. */
     record SavedAsked(SavedFacts facts, List<String> told) {}
@@ -63,8 +66,8 @@ public interface Asking {
     /** Reads what is to be fitted to. @throws Refusal where it cannot be */
     FitAsked fit(Rig rig, Path beside, FitWish wish);
 
-    /** Compares. @throws Refusal where it cannot be */
-    SavedAsked saved(SavedWish wish);
+    /** Compares. @param goOn told how far it is; false ends it @throws Refusal where it cannot be */
+    SavedAsked saved(SavedWish wish, DoublePredicate goOn);
 
     /** As for a night. */
     SeasonAsked season(Rig rig, Path beside, Wish wish);

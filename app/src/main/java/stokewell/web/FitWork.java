@@ -79,15 +79,15 @@ final class FitWork {
     /** Asked from several threads at once. */
     private static boolean goesOn(Job job, double done) {
         try {
-            job.progress(done, Math.round(100 * done) + " % of the fit");
+            job.progress(done, Math.round(100 * done) + " % of it");
             return true;
         } catch (CancellationException e) {
             return false;
         }
     }
 
-    /** Wood before and after. */
-    Job.Work saved(Body body) {
+    /** Wood before and after. @param model the rig as it was, by its id; null where nobody asks what its model says */
+    Job.Work saved(Body body, Nights.Ready model) {
         needShop();
         String file = body.text("weather");
         Path outdoors = file == null ? null : weather.file(file);
@@ -95,10 +95,16 @@ final class FitWork {
             throw Refusal.weather("There is no such weather file.", "GET /api/weather lists them.");
         }
         Asking.SavedWish wish = new Asking.SavedWish(
-                shop.file(), day(body, "change"), days(body, "before"), days(body, "after"), outdoors);
+                shop.file(),
+                day(body, "change"),
+                days(body, "before"),
+                days(body, "after"),
+                outdoors,
+                model == null ? null : model.rig(),
+                model == null ? null : model.beside());
         return job -> {
             job.progress(0, "reading what was noted");
-            Asking.SavedAsked asked = asking.saved(wish);
+            Asking.SavedAsked asked = compared(wish, job);
             Map<String, Object> all = new LinkedHashMap<>();
             for (UnitSystem units : UnitSystem.values()) {
                 StringWriter out = new StringWriter();
@@ -108,6 +114,16 @@ final class FitWork {
             all.put("notes", asked.told());
             return all;
         };
+    }
+
+    private Asking.SavedAsked compared(Asking.SavedWish wish, Job job) {
+        try {
+            return asking.saved(wish, done -> goesOn(job, done));
+        } catch (Refusal e) {
+            // what was stopped has not failed
+            job.goOn();
+            throw e;
+        }
     }
 
     private void needShop() {

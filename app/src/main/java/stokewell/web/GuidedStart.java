@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Dimension;
+import stokewell.web.Question.Answers;
 import stokewell.web.Question.Choice;
 
 /** The questions that a new person is asked, and the answers that he gave. */
@@ -16,17 +17,27 @@ final class GuidedStart {
 
     static final List<Question> QUESTIONS = List.of(
             text("name", "What do you call your shop?", "Any name.", "My shop"),
-            quantity("length", "How long is the room inside?", "Pace it.", Dimension.LENGTH, 3, 40, "9 m", "30 ft"),
-            quantity("width", "How wide?", "", Dimension.LENGTH, 2.5, 25, "6 m", "20 ft"),
+            quantity(
+                    "length",
+                    "How long is the room inside?",
+                    "Pace it.",
+                    Dimension.LENGTH,
+                    new Answers("3 m", "40 m", "9 m"),
+                    new Answers("10 ft", "130 ft", "30 ft")),
+            quantity(
+                    "width",
+                    "How wide?",
+                    "",
+                    Dimension.LENGTH,
+                    new Answers("2.5 m", "25 m", "6 m"),
+                    new Answers("9 ft", "80 ft", "20 ft")),
             quantity(
                     "height",
                     "How high, on average?",
                     "Under a pitched roof: halfway up.",
                     Dimension.LENGTH,
-                    2.1,
-                    8,
-                    "2.8 m",
-                    "9 ft"),
+                    new Answers("2.1 m", "8 m", "2.8 m"),
+                    new Answers("7 ft", "26 ft", "9 ft")),
             choice(
                     "walls",
                     "What are the walls?",
@@ -65,10 +76,8 @@ final class GuidedStart {
                     "How cold is a cold winter night where you are?",
                     "Not the coldest ever: one that comes each winter.",
                     Dimension.TEMPERATURE,
-                    233.15,
-                    278.15,
-                    "-12 C",
-                    "10 F"),
+                    new Answers("-40 C", "5 C", "-12 C"),
+                    new Answers("-35 F", "40 F", "10 F")),
             choice(
                     "stove",
                     "Which stove?",
@@ -82,10 +91,8 @@ final class GuidedStart {
                     "How much water in the store?",
                     "What your tank holds, or what you think of.",
                     Dimension.VOLUME,
-                    0.2,
-                    4,
-                    "900 L",
-                    "240 gal"),
+                    new Answers("200 L", "4000 L", "900 L"),
+                    new Answers("60 gal", "1050 gal", "240 gal")),
             choice(
                     "jacket",
                     "How is the store insulated?",

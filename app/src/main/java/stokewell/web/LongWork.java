@@ -33,7 +33,10 @@ final class LongWork {
 
     /** What a request wants done; a rig that cannot be run is refused here and now. */
     Job.Work of(String kind, Body body) {
-        if (kind.equals("saved")) return fits.saved(body);
+        if (kind.equals("saved")) {
+            String model = body.text("model");
+            return fits.saved(body, model == null ? null : nights.ready(model));
+        }
         Nights.Wanted wanted = nights.wanted(body);
         if (kind.equals("fit")) return fits.fit(wanted, body);
         Nights.Ready ready = wanted.ready();

@@ -125,9 +125,11 @@ final class Nights {
 
     /** The rig of that id as its file tells it. */
     Rig rig(String id) {
-        return new Wanted(folder.read(id), List.of(), List.of(), NO_WISH)
-                .read(List.of())
-                .rig();
+        return ready(id).rig();
+    }
+
+    Ready ready(String id) {
+        return new Wanted(folder.read(id), List.of(), List.of(), NO_WISH).ready();
     }
 
     Ready ready(Body body) {

@@ -16,40 +16,55 @@ import stokewell.rig.Dimension;
  * @param hint    how to find the answer
  * @param choices to choose from; empty for a quantity or a text
  * @param is      of a quantity; null otherwise
- * @param low     least, SI
- * @param high    most, SI
- * @param si      what stands if nothing is said
- * @param us      the same in US units
+ * @param si      what may be answered
+ * @param us      the same as a person says it in US units: within what {@code si} tells
  */
-record Question(
-        String id,
-        String ask,
-        String hint,
-        List<Choice> choices,
-        Dimension is,
-        double low,
-        double high,
-        String si,
-        String us) {
+record Question(String id, String ask, String hint, List<Choice> choices, Dimension is, Answers si, Answers us) {
 
     /** @param says what it means, in words */
     record Choice(String id, String says) {}
 
+    /**
+     * What may be answered.
+     *
+     * @param low    least; empty where there is none
+     * @param high   most
+     * @param orElse what stands if nothing is said
+     */
+    record Answers(String low, String high, String orElse) {}
+
     static Question text(String id, String ask, String hint, String orElse) {
-        return new Question(id, ask, hint, List.of(), null, 0, 0, orElse, orElse);
+        return new Question(id, ask, hint, List.of(), null, words(orElse), words(orElse));
     }
 
     static Question choice(String id, String ask, String hint, String orElse, Choice... choices) {
-        return new Question(id, ask, hint, List.of(choices), null, 0, 0, orElse, orElse);
+        return new Question(id, ask, hint, List.of(choices), null, words(orElse), words(orElse));
     }
 
-    static Question quantity(
-            String id, String ask, String hint, Dimension is, double low, double high, String si, String us) {
-        return new Question(id, ask, hint, List.of(), is, low, high, si, us);
+    static Question quantity(String id, String ask, String hint, Dimension is, Answers si, Answers us) {
+        return new Question(id, ask, hint, List.of(), is, si, us);
+    }
+
+    private static Answers words(String orElse) {
+        return new Answers("", "", orElse);
+    }
+
+    private Answers in(UnitSystem units) {
+        return units == UnitSystem.SI ? si : us;
     }
 
     String orElse(UnitSystem units) {
-        return units == UnitSystem.SI ? si : us;
+        return in(units).orElse;
+    }
+
+    /** Least of a quantity, SI. */
+    double low() {
+        return Quantity.parse(si.low, is);
+    }
+
+    /** Most of a quantity, SI. */
+    double high() {
+        return Quantity.parse(si.high, is);
     }
 
     private String kind() {
@@ -68,12 +83,12 @@ record Question(
                         .map(c -> Map.of("id", c.id(), "says", c.says()))
                         .toList());
         one.put("default", orElse(units));
-        one.put("like", is == null ? "" : "from " + said(low, units) + " to " + said(high, units));
+        one.put("like", is == null ? "" : "from " + span(units));
         return one;
     }
 
-    private String said(double value, UnitSystem units) {
-        return Quantity.write(value, is, units, 3);
+    private String span(UnitSystem units) {
+        return in(units).low + " to " + in(units).high;
     }
 
     /** An answer that fits. @throws Refusal that says what would */
@@ -91,13 +106,13 @@ record Question(
 
     double number(String answer, UnitSystem units) {
         try {
-            double value = Quantity.read(answer, is, low, high).si();
-            if (value >= low && value <= high) return value;
+            double value = Quantity.read(answer, is, low(), high()).si();
+            if (value >= low() && value <= high()) return value;
         } catch (QuantityFault e) {
             throw Refusal.request("\"" + id + "\": " + e.what, e.right);
         }
         throw Refusal.request(
                 "\"" + id + "\": " + answer + " is outside what this start knows.",
-                "Give " + said(low, units) + " to " + said(high, units) + ", or write the rig file yourself.");
+                "Give " + span(units) + ", or write the rig file yourself.");
     }
 }

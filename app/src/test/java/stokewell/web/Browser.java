@@ -35,6 +35,8 @@ import stokewell.file.UnitSystem;
 final class Browser implements AutoCloseable {
 
     private static final Duration PATIENCE = Duration.ofSeconds(40);
+    /** For work that takes minutes where the machine has other work as well. */
+    private static final Duration LONG_PATIENCE = Duration.ofMinutes(6);
 
     private static final List<String> FLAGS = List.of(
             "--headless=new",
@@ -156,7 +158,16 @@ final class Browser implements AutoCloseable {
 
     /** Waits until something is true of the page. */
     void until(String what, BooleanSupplier true_) {
-        long end = System.nanoTime() + PATIENCE.toNanos();
+        until(what, PATIENCE, true_);
+    }
+
+    /** The same for long work. */
+    void untilDone(String what, BooleanSupplier true_) {
+        until(what, LONG_PATIENCE, true_);
+    }
+
+    private void until(String what, Duration patience, BooleanSupplier true_) {
+        long end = System.nanoTime() + patience.toNanos();
         while (true) {
             try {
                 if (true_.getAsBoolean()) return;
@@ -212,6 +223,23 @@ final class Browser implements AutoCloseable {
             }
             return false;
         });
+    }
+
+    /** Presses one button and, the moment it is there, another that may soon be gone: the page itself does, no driver is as quick. */
+    void press(String name, String next) {
+        driver.executeScript("""
+                window.pressed = false;
+                const watch = new MutationObserver(() => {
+                  const button = [...document.querySelectorAll('button')]
+                    .find(b => b.textContent.trim() === next && !b.disabled && b.getClientRects().length);
+                  if (!button) return;
+                  watch.disconnect();
+                  window.pressed = true;
+                  button.click();
+                }), next = arguments[0];
+                watch.observe(document.body, {subtree: true, childList: true});""", next);
+        press(name);
+        until("a button " + next, () -> Boolean.TRUE.equals(js("return window.pressed")));
     }
 
     /** Touches a part of the drawing. */

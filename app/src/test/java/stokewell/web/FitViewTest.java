@@ -62,13 +62,11 @@ final class FitViewTest {
             page.until("said", () -> page.text(".places").contains("as you said"));
             page.until("the weather files", () -> page.has("#fit-weather"));
             choose(page, "fit-weather", WEATHER);
-            page.press("Hold it against the readings");
-            page.until("how far it is", () -> page.has("progress") || page.has(".fit-told"));
-            page.press("Stop");
+            page.press("Hold it against the readings", "Stop");
             page.says("Stopped.");
             choose(page, "fit-weather", WEATHER);
             page.press("Once more");
-            page.see(".fit-told");
+            page.untilDone("the fit", () -> page.has(".fit-told"));
             page.until("rest", () -> !page.has(".busy") && !page.has(".progress"));
             assertThat(page.text(".fit-told"))
                     .contains("What was learnt", "Read and modelled: room", "Day by day", "probe 3", "°C");

@@ -93,7 +93,7 @@ final class PageLookTest {
     }
 
     private static void worked(String what) {
-        page.until("the work is done", () -> page.has(what) && !page.has(".progress"));
+        page.untilDone("the work is done", () -> page.has(what) && !page.has(".progress"));
     }
 
     @Test
@@ -118,8 +118,7 @@ final class PageLookTest {
     @Test
     void aWinterIsWatchedToItsEndOrStopped() throws IOException {
         come("winter/example:joinery");
-        page.press("Run the winter");
-        page.press("Stop");
+        page.press("Run the winter", "Stop");
         page.says("Stopped.");
         page.press("Run it again");
         worked(".mornings li");

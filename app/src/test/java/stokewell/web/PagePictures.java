@@ -72,10 +72,13 @@ final class PagePictures {
             page.at("fit/example:boat-shed").see("#fit-weather");
             new Select(page.see("#fit-weather")).selectByValue("example:eccc_prince_george_bc_2016h1_hourly.csv");
             page.press("Hold it against the readings");
-            page.see(".fit-told .made");
+            page.untilDone("the fit", () -> page.has(".fit-told .made"));
             page.until("rest", () -> !page.has(".busy"));
             page.js("document.querySelectorAll('.places, .fit > .note, .fit > .ask').forEach(e => e.remove())");
-            page.picture(INTO.resolve("page-fit.png"), 1900);
+            // down to the foot of the first curves
+            Number foot = (Number) page.js(
+                    "return document.querySelector('.fit-told .pictured').getBoundingClientRect().bottom + scrollY");
+            page.picture(INTO.resolve("page-fit.png"), foot.intValue() + 12);
 
             page.wide(360, 740, true);
             page.at("night/example:saddlery").see(".drawing svg");

@@ -2,6 +2,7 @@ package stokewell.building;
 
 import java.util.Arrays;
 import java.util.List;
+import stokewell.matter.Recent;
 
 /**
  * A wall as a ladder of a few masses with resistances between them: R0 C0 R1 C1 … Rn, from the inside surface to the outside
@@ -28,6 +29,11 @@ public final class Nodes {
     private static final double[] WEIGHTS = {0.02, 1, 1};
 
     private static final int SLICES = 48;
+
+    /** Splitting anew takes a third to two thirds of the compiling of a rig. */
+    private static final Recent<Wall, Nodes> LATELY = new Recent<>(64);
+
+    private record Wall(double error, List<Layer> layers, double insideFilm, double outsideFilm) {}
 
     private final double[] resistance;
     private final double[] capacity;
@@ -76,9 +82,13 @@ public final class Nodes {
      * @param error 0.02 is a good wish
      */
     public static Nodes within(double error, List<Layer> layers, double insideFilm, double outsideFilm) {
-        Nodes nodes = split(1, layers, insideFilm, outsideFilm);
-        for (int n = 2; n <= MOST && nodes.error > error; n++) {
-            nodes = split(n, layers, insideFilm, outsideFilm);
+        return LATELY.of(new Wall(error, List.copyOf(layers), insideFilm, outsideFilm), Nodes::fewest);
+    }
+
+    private static Nodes fewest(Wall wall) {
+        Nodes nodes = split(1, wall.layers, wall.insideFilm, wall.outsideFilm);
+        for (int n = 2; n <= MOST && nodes.error > wall.error; n++) {
+            nodes = split(n, wall.layers, wall.insideFilm, wall.outsideFilm);
         }
         return nodes;
     }

@@ -48,7 +48,8 @@ final class StoreRules {
                     "store.weight",
                     "The store stands on boards, and nothing is known of what they carry.",
                     why,
-                    "Give safety.surroundings.floorGoodFor from someone who can reckon it, or stand it on the ground.",
+                    "Have someone who can reckon it say what the floor carries (safety.surroundings.floorGoodFor), or stand "
+                            + "it on the ground.",
                     basis);
         } else if (Double.isNaN(good)) {
             f.mind(

@@ -40,7 +40,7 @@ public final class Network implements Equations {
     private final boolean[] algebraic;
     private final double[] scale;
     private final double[] perCapacity;
-    private final Signals signals;
+    private Signals signals;
     private final int signalCount;
 
     private final double[] x;
@@ -138,6 +138,11 @@ public final class Network implements Equations {
                 slotOfSumPlace[sumPattern.place(sumOfRow(row), col - OUTSIDE)] = s;
             }
         }
+    }
+
+    /** Takes the outside from elsewhere from now on. What has run on this network so far must not run on. */
+    void under(Signals other) {
+        signals = other;
     }
 
     private int sumOfRow(int row) {

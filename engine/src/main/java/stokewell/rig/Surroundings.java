@@ -45,13 +45,18 @@ public record Surroundings(
         @Entry(is = AREA, low = 0, high = 5, orElse = Entry.ABSENT, says = "Opening that always lets outdoor air in.")
         double airOpening,
 
-        @Entry(is = TIME, low = 0, high = 1e7, orElse = Entry.ABSENT, says = "Longest the fire burns unwatched.")
+        @Entry(
+                is = TIME,
+                low = 0,
+                high = 120 * 86400.0,
+                orElse = Entry.ABSENT,
+                says = "Longest the fire burns unwatched.")
         double unwatched,
 
         @Entry(
                 is = TIME,
                 low = 0,
-                high = 1e8,
+                high = 1200 * 86400.0,
                 orElse = Entry.ABSENT,
                 says = "Longest the rig stands cold with water in it in frost: nights, or weeks away.")
         double coldAndFull,

@@ -170,7 +170,7 @@ public final class NightRun {
         Settle.Found found = Settle.run(still, origin, known ? hurry : hurry.alone());
         Standing standing = Standing.of(still, settling.network(), found.ahead());
         // in a hurry the settled plant goes on where it stands
-        Plant plant = known && mean == weather ? settling : Compiler.compile(rig, weather);
+        Plant plant = known ? Compiler.under(settling, weather) : Compiler.compile(rig, weather);
         Simulation sim = new Simulation(plant, weather.start().toLocalTime().toSecondOfDay(), ask.tolerance());
         if (repeats) sim.take(still, from);
         else if (known) live(sim, still, from, hurry, standing);

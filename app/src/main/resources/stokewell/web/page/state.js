@@ -16,7 +16,7 @@ export const state = {
   pins: [],               // nights kept side by side
   undo: [], redo: [],     // texts of the rig with what was done
   season: null, helps: null, drills: null, fitting: null, saving: null,   // long work and what it has told so far
-  shop: null, taken: null, places: null,     // what the sensors say, the file just taken in, where they sit
+  shop: null, taken: null, places: null, wood: null,     // what the sensors say, the file just taken in, where they sit, the loads noted
   fits: null, shown: null,                   // fits that the shop keeps, and the one that is looked at
   questions: null, answers: {}, versions: null,
   say: "",                // read aloud by a screen reader

@@ -1,8 +1,14 @@
 // Every English word of the page, in one place. A translation is another file of this shape.
-import { degrees, kelvins, heat, mass, decimals } from "./units.js";
+import { degrees, kelvins, heat, mass, decimals, unitsInUse } from "./units.js";
 import { clockAt } from "./night/scale.js";
 
 const some = (n, one, many) => `${n} ${n === 1 ? one : many}`;
+
+/** How values are typed, by their kind. */
+const SUCH = {
+  si: { length: "50 cm", area: "200 cm2", volume: "20 L", mass: "10 kg", time: "2 h", temperature: "60 C", "temperature-difference": "5 K", pressure: "5 kPa", power: "10 kW", energy: "1 kWh", "volume-flow": "300 m3/h", share: "20 %", clock: "18:00", number: "7" },
+  us: { length: "20 in", area: "30 in2", volume: "5 gal", mass: "20 lb", time: "2 h", temperature: "140 F", "temperature-difference": "10 F", pressure: "0.7 psi", power: "34000 Btu/h", energy: "3.4 kBtu", "volume-flow": "200 cfm" },
+};
 
 const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
 
@@ -55,7 +61,7 @@ export const t = {
   },
   drawn: {
     label: "The rig, drawn to scale from its own sizes. Touch a part for its facts and controls.", room: "room", outdoors: "outdoors", noFire: "no fire",
-    below: c => `${c} at the base`, runs: "runs", stands: "stands",
+    below: c => `base ${c}`, runs: "runs", stands: "stands",
     scale: "Heights, tanks, stove and walls are to one scale; pipes run as is clearest.",
     cutRoom: l => `The room is ${l} long and is cut here.`, cutFlue: l => `The chimney ends ${l} above the floor and is cut.`,
     tight: "The parts stand wider than the room is long: they do not fit in one row.",
@@ -69,11 +75,16 @@ export const t = {
   add: { airTubes: "Air tubes with a fan", fanCoil: "Fan coil", radiator: "Radiator", floorLoop: "Floor loop", pump: "Pump", checkValve: "Check valve", box: "Water box on the stove", coil: "Coil in the store", window: "Window", door: "Door", load: "One more load of wood" },
   added: name => name + " put in", removed: name => name + " taken out", remove: name => "Take out: " + name,
   step: (part, what) => `${part}: ${what}`, wentBack: "an earlier version", fileOf: iso => `to the file of ${t.moment(iso)}`,
-  more: n => `${n} more`, material: "Material", none: "none", setIt: "set it", yes: "yes", no: "no",
+  more: n => `${n} more`, material: "Material", none: "none", yes: "yes", no: "no",
   /** Keys whose own name says too little to a person. */
   key: { loads: "load", at: "hour", mass: "weight", opens: "opening", lasting: "open for", u: "heat loss (U)", at50Pa: "air changes at 50 Pa", areaFactor: "area factor", lowLimit: "low limit:", highLimit: "high limit:",
     thermostat: "thermostat:", differential: "differential:", sensor: "sensor", bore: "bore", airLeak: "air leak when shut", skipAbove: "skip when store is above", on: "on at", off: "off at", nodes: "layers reckoned", of: "of pickup", sunShare: "sun let in", hearth: "fire sees", realLoss: "real loss over reckoned" },
   sitsAt: "sits at",
+  /** What may be typed where nothing stands yet, by the kind of value. */
+  such: kind => {
+    const like = SUCH[unitsInUse()][kind] || SUCH.si[kind];
+    return like ? "such as " + like : "";
+  },
   shape: "shape", shapes: { round: "round, standing", square: "square", lying: "round, lying" },
 
   verdict: view => {
@@ -153,6 +164,13 @@ export const t = {
       return `${s.name}: ${some(s.readings, "reading", "readings")}, ${s.added} new` + (s.gaps ? `, ${some(s.gaps, "gap", "gaps")}` : "") + found.filter(([n]) => n > 0).map(([n, what]) => `; ${n} ${what}`).join("") + ".";
     },
   },
+  wood: {
+    title: "A load of wood", note: "Weigh it before it goes on: loads that are noted tell a fit most, and without them no saving can be told.",
+    mass: unit => `Weight, ${unit}`, at: "When (or now)", moisture: "Water over all the wood, % (if measured)", go: "Note it",
+    line: l => [t.moment(l.time), l.mass, l.wood, l.moisture && l.moisture + " water", l.note].filter(Boolean).join(", "),
+    count: (all, told) => all > told ? `The latest ${told} of ${all}:` : `${some(all, "load is", "loads are")} noted:`, strike: "Strike out",
+    noted: line => `Noted: ${line}.`, twice: line => `That stands there already: ${line}.`, struck: line => `Struck out: ${line}.`,
+  },
   places: {
     title: "Where they sit", note: "What the model is held against depends on it. Store and pipe sensors sit in a well or under the insulation.", asked: "The sensors are being looked at …",
     unsure: list => `It is not clear where these sit: ${list}. Say so, or leave them out.`, ask: "say where …", name: p => p === "nothing" ? "nowhere: leave it out" : p,
@@ -174,7 +192,7 @@ export const t = {
     title: "Do you burn less wood than before?", note: "The wood of two periods, for the same weather and, where the room was measured, the same warmth. It needs loads noted on every day that counts, from 10 days before and 5 after.",
     by: "Compare", change: "all before a change with all after", periods: "two periods", day: "The rig was changed on",
     ends: { "before-from": "Before: from", "before-until": "before: until", "after-from": "After: from", "after-until": "after: until" },
-    go: "Compare the wood", periods2: "The two periods", before: "before", after: "after", sure: "How sure it is", figureHead: ["", "value"], noDanger: "A saving says nothing of safety: see \"Is it safe?\".",
+    model: "Ask the model too: the rig as it was before", noModel: "no", go: "Compare the wood", periods2: "The two periods", before: "before", after: "after", sure: "How sure it is", figureHead: ["", "value"], noDanger: "A saving says nothing of safety: see \"Is it safe?\".",
   },
 
   homeLead: "Draw the rig, drag a size, watch the night change.",

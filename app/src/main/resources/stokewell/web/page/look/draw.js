@@ -16,6 +16,26 @@ export function steady(view) {
   };
 }
 
+/** A part of the page that waits while a hand moves and nobody can see it: it is drawn as soon as it comes into sight. */
+export class Seen extends Component {
+  componentDidMount() {
+    this.watch = new IntersectionObserver(all => {
+      this.seen = all[all.length - 1].isIntersecting;
+      if (this.seen && this.late) this.setState({});
+    });
+    this.watch.observe(this.base);
+  }
+
+  componentWillUnmount() { this.watch.disconnect(); }
+
+  shouldComponentUpdate(next) {
+    this.late = next.moving && !this.seen;
+    return !this.late;
+  }
+
+  render({ children }) { return children; }
+}
+
 /** An SVG path through points, broken where there is no number. */
 export function through(xs, ys) {
   let path = "", pen = false;

@@ -7,5 +7,5 @@ class Drawn extends Component {
   render({ kind, svg }) { return h("div", { class: kind, dangerouslySetInnerHTML: { __html: svg } }); }
 }
 
-export const Picture = ({ picture }) => h("section", {}, h("h3", {}, picture.title), picture.note && h("p", { class: "note" }, picture.note),
+export const Picture = ({ picture }) => h("section", { class: "pictured" }, h("h3", {}, picture.title), picture.note && h("p", { class: "note" }, picture.note),
   h("figure", { class: "told-picture" }, h(Drawn, { kind: "desk", svg: picture.desk }), h(Drawn, { kind: "phone", svg: picture.phone })));

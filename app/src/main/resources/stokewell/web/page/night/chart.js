@@ -42,7 +42,7 @@ export class NightChart extends Component {
 
   render({ view, ghost, sample, seek }, { width }) {
     if (!width) return h("div", { class: "chart" });
-    const phone = width < 560, left = phone ? 30 : 40, right = phone ? 88 : 104, wide = width - left - right;
+    const phone = width < 560, left = phone ? 30 : 40, right = phone ? 98 : 104, wide = width - left - right;
     const last = (view.series.size - 1) * view.series.step;
     const x = seconds => left + wide * seconds / last;
     const grid = { left, wide, x, width, phone, hours: hours(view, wide) };

@@ -26,16 +26,21 @@ export const Banner = ({ findings: list, stop, anew, go, here }) => {
     again, more);
 };
 
-/** The key of the rig file that an open question asks for, where the page can take the answer. */
-function answering(finding, keys) {
-  const asked = keys && /: (safety(?:\.\w+)+)/.exec(finding.remedy);
-  return asked && keys.has(asked[1]) ? asked[1] : null;
+/** The keys of the rig file that a finding names: each can be answered where it stands. */
+const named = (finding, keys) => keys ? [...new Set(finding.remedy.match(/[a-z]\w*(?:\.\w+)+/g) || [])].filter(key => keys.has(key)) : [];
+
+/** What to do, without the names of keys: who answers here needs none of them. A question alone is nothing to do. */
+const plain = remedy => /^Answer it in the rig file/.test(remedy) ? "" : remedy.replace(/ \([a-z]\w*(?:\.\w+)+\)/g, "");
+
+function Remedy({ finding, keys, change }) {
+  const asked = named(finding, keys), words = asked.length ? plain(finding.remedy) : finding.remedy;
+  return [words && h("p", { class: "remedy" }, h("b", {}, t.remedy), " ", words),
+    asked.map(key => h(Answer, { key, asked: words ? null : finding.what, entry: key, told: keys.get(key), change }))];
 }
 
 export const FindingList = ({ findings, compact, keys, change }) => h("ol", { class: "findings" }, worstFirst(findings).map(f =>
   h("li", { class: "finding finding-" + f.level, key: f.id },
     h("p", { class: "what" }, h(Level, { level: f.level }), " ", f.what),
     !compact && f.why && h("p", {}, f.why),
-    !compact && f.remedy && (answering(f, keys) ? h(Answer, { finding: f, entry: answering(f, keys), told: keys.get(answering(f, keys)), change })
-      : h("p", { class: "remedy" }, h("b", {}, t.remedy), " ", f.remedy)),
+    !compact && f.remedy && h(Remedy, { finding: f, keys, change }),
     !compact && f.basis && h("p", { class: "basis" }, f.basis))));

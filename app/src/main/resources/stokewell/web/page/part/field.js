@@ -79,7 +79,8 @@ export class Field extends Component {
 
   number(item, told, label, change, id) {
     const dimension = dimensionOf(told);
-    if (item.value === null) return h("button", { type: "button", class: "plain", id, onClick: () => change(item.key, write(startOf(told, dimension), dimension)) }, t.setIt);
+    // nobody's number is made up: what is not known stays so until it is typed
+    if (item.value === null) return h("input", { id, type: "text", placeholder: t.such(told.kind), onChange: e => e.target.value.trim() && change(item.key, e.target.value.trim()) });
     return this.slider(item.value, told, dimension, id, si => write(si, dimension), item.key, change);
   }
 
@@ -132,8 +133,6 @@ function typedText(text, u, writing, dimension) {
   if (dimension === "CLOCK") return `"${text}"`;
   return text.trim() !== "" && Number.isFinite(number) ? writing(held(number, u)) : text;
 }
-
-const startOf = (told, dimension) => dimension === "TEMPERATURE" ? 333.15 : dimension === "SHARE" ? 0.5 : told.low > 0 ? told.low * 10 : (told.high ?? 1) / 10;
 
 const COMMON = ["mineral wool", "cellulose", "sheep wool", "EPS", "XPS", "PIR", "cork", "softwood"];
 const materials = own => COMMON.some(m => m.toLowerCase() === own.toLowerCase()) ? COMMON.map(m => m.toLowerCase() === own.toLowerCase() ? own : m) : [own, ...COMMON];

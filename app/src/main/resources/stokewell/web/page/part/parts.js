@@ -100,7 +100,7 @@ export function words(key, id) {
   const own = id.split(".")[0];
   for (const [i, step] of steps.entries()) {
     if (/^\d+$/.test(step)) { if (i > 1 && !["emitters", "pickups", "switches", "windows", "doors"].includes(steps[i - 1])) out.push(String(Number(step) + 1)); continue; }
-    if (["store", "room", "safety", "emitters", "pickups", "switches", "loop", "shape", "round", "square", "lying", "clock", "hand", "damper", "slab", "habit", "airTubes", "fanCoil", "radiator", "floorLoop", "windows", "doors"].includes(step)) continue;
+    if (["store", "room", "safety", "surroundings", "emitters", "pickups", "switches", "loop", "shape", "round", "square", "lying", "clock", "hand", "damper", "slab", "habit", "airTubes", "fanCoil", "radiator", "floorLoop", "windows", "doors"].includes(step)) continue;
     if (step === own && steps.length > 1) continue;
     if (step === "at" && ["sensor", "hot", "cold"].includes(steps[i - 1])) { out.push(t.sitsAt); continue; }
     out.push(t.key[step] || step.replace(/([A-Z])/g, " $1").toLowerCase());

@@ -1,5 +1,5 @@
 // The sheet of the part that was touched: what it reads now, what it is made of, and what can be done with it.
-import { h } from "../look/draw.js";
+import { h, steady, Component } from "../look/draw.js";
 import { allParts, keysOf, valuesOf, words } from "./parts.js";
 import { Field } from "./field.js";
 import { reads } from "./reads.js";
@@ -22,10 +22,18 @@ export function Sheet({ view, sample, part, keys, change, close }) {
     h("dl", { class: "reads" }, reads(view, sample, part).map(([label, value]) => h("div", {}, h("dt", {}, label), h("dd", {}, value)))),
     kinds(part, rig, set),
     h("div", { class: "fields" }, first.map(field)),
-    rest.length > 0 && h("details", {}, h("summary", {}, t.more(rest.length)), h("div", { class: "fields" }, rest.map(field))),
+    rest.length > 0 && h(More, { count: rest.length, fields: () => rest.map(field) }),
     h("div", { class: "row" },
       about.list && h("button", { type: "button", onClick: () => change([{ remove: `${about.list}.${about.place}` }, ...leftSwitches(part, rig)], t.removed(name)) }, t.remove(name)),
       about.gone && h("button", { type: "button", onClick: () => change([{ remove: about.gone }, ...leftSwitches("pump", rig)], t.removed(name)) }, t.remove(name))));
+}
+
+/** What is asked for less often: made when it is opened. */
+class More extends Component {
+  render({ count, fields }, { open }) {
+    return h("details", { onToggle: e => this.setState({ open: e.currentTarget.open }) },
+      h("summary", {}, t.more(count)), open && h("div", { class: "fields" }, fields()));
+  }
 }
 
 /** A store or an emitter can be made another kind. */
@@ -62,20 +70,18 @@ export function nameOf(part, rig) {
 }
 
 /** Every part by its name: for those that the drawing has no room for, and for those who cannot see it. */
-export function Parts({ rig, open }) {
-  return h("details", { class: "adding" }, h("summary", {}, t.allParts),
+export const Parts = steady(({ rig, open }) => h("details", { class: "adding" }, h("summary", {}, t.allParts),
     h("div", { class: "menu" }, allParts(rig).map(id => h("button", { type: "button", key: id, onClick: e => {
       e.currentTarget.closest("details").open = false;
       open(id);
-    } }, nameOf(id, rig)))));
-}
+    } }, nameOf(id, rig))))));
 
 /** What can be put in, each with a start that works. */
-export function Adding({ rig, change }) {
+export const Adding = steady(({ rig, change }) => {
   const can = templates(rig);
   return h("details", { class: "adding" }, h("summary", {}, t.addPart),
     h("div", { class: "menu" }, can.map(c => h("button", { type: "button", key: c.name, onClick: e => {
       e.currentTarget.closest("details").open = false;
       change(c.edits, t.added(c.name));
     } }, c.name))));
-}
+});

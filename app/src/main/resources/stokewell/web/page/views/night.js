@@ -1,5 +1,5 @@
 // Will it carry the night? The rig and its night, and whatever part is touched beside them.
-import { h, steady } from "../look/draw.js";
+import { h, steady, names, Seen } from "../look/draw.js";
 import { RigDrawing } from "../drawing/rig.js";
 import { NightChart } from "../night/chart.js";
 import { Layers } from "../night/layers.js";
@@ -42,8 +42,9 @@ export function Night() {
   if (!answer) return h("p", { class: "waiting" }, t.running);
   // what is not looked at while a hand moves waits until it rests
   const still = state.drag && state.before || answer;
+  const moving = !!state.drag, seen = (...parts) => h(Seen, { moving }, h(...parts));
   const view = answer.view, sample = Math.min(time, view.series.size - 1);
-  return h("div", { class: part ? "bench open" : "bench" },
+  return h("div", { class: names("bench", part && "open", moving && "moving") },
     h("div", { class: "bench-main" },
       h("p", { class: "verdict" }, answer.verdict || t.verdict(view)),
       h(Numbers, { view, ghost, units: unitsInUse() }),
@@ -55,13 +56,13 @@ export function Night() {
           h("button", { type: "button", onClick: pin }, t.pin(state.pins.length)),
           state.pins.length > 0 && h("button", { type: "button", class: "plain", onClick: () => go("side") }, t.seePins),
           ghost && h("button", { type: "button", class: "plain", onClick: () => update({ ghost: null }) }, t.dropGhost),
-          h(Parts, { rig: view.rig, open }),
-          h(Adding, { rig: view.rig, change }))),
-      h("section", {}, h("h2", {}, t.nightTitle), h("p", { class: "note" }, ghost ? t.ghostNote : t.nightNote(answer.told), h("span", { class: "hint" }, " " + t.nightHint)),
-        h(NightChart, { view, ghost, sample, seek, units: unitsInUse() }),
-        h(Layers, { view, sample, units: unitsInUse() }),
+          h(Parts, { rig: still.view.rig, open }),
+          h(Adding, { rig: still.view.rig, change }))),
+      seen("section", {}, h("h2", {}, t.nightTitle), h("p", { class: "note" }, ghost ? t.ghostNote : t.nightNote(answer.told), h("span", { class: "hint" }, " " + t.nightHint)),
+        h(NightChart, { view, ghost, sample, seek, units: unitsInUse() })),
+      seen("section", { "aria-label": t.layers.title }, h(Layers, { view, sample, units: unitsInUse() }),
         h(HourTable, { view: still.view, units: unitsInUse() })),
-      h("section", {}, h("h2", {}, t.ledger.heading), h("p", { class: "note" }, t.ledger.note), h(Ledger, { view, ghost, units: unitsInUse() })),
-      h("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer: judged() }))),
+      seen("section", {}, h("h2", {}, t.ledger.heading), h("p", { class: "note" }, t.ledger.note), h(Ledger, { view, ghost, units: unitsInUse() })),
+      seen("section", { class: "print-only" }, h("h2", {}, t.findings), h(Told, { answer: judged() }))),
     part && h(Sheet, { key: part + rig.id, view, sample, part, keys: state.keys, change, close: () => open(null), now: state.refusal, version: rig.version }));
 }

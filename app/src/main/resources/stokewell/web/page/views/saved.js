@@ -21,6 +21,8 @@ export function Saved() {
         h("select", { id: "saved-by", onChange: e => update({ savedBy: e.target.value }) }, ["change", "periods"].map(w => h("option", { key: w, value: w, selected: w === savedBy }, t.saving[w])))),
       savedBy === "change" ? date("change", t.saving.day) : ENDS.map(end => date(end, t.saving.ends[end])),
       h(WeatherFor, { id: "saved-weather", label: t.fit.weather, own: t.fit.outdoor }),
+      h("div", { class: "field" }, h("label", { for: "saved-model" }, t.saving.model),
+        h("select", { id: "saved-model", name: "model" }, h("option", { value: "" }, t.saving.noModel), rigs().map(r => h("option", { key: r.id, value: r.id }, r.name)))),
       (!saving || saving.state !== "running") && h("button", { type: "submit", class: "main" }, t.saving.go)),
     saving && h(Progress, { work: saving, stop: () => halt("saving") }),
     told && h("article", { class: "saved-told" },
@@ -34,10 +36,13 @@ export function Saved() {
       saving.done.notes.length > 0 && h("p", { class: "note" }, saving.done.notes.join("; ") + ".")));
 }
 
+/** The folder's rigs, and the one that is looked at. */
+const rigs = () => [...state.list ? state.list.rigs : [], ...state.rig.example ? [state.rig] : []];
+
 function ask(form) {
   const said = name => form.elements[name] ? form.elements[name].value : "", more = {};
   if (said("change")) more.change = said("change");
   else for (const side of ["before", "after"]) more[side] = { from: said(side + "-from"), until: said(side + "-until") };
-  if (said("weather")) more.weather = said("weather");
+  for (const name of ["weather", "model"]) if (said(name)) more[name] = said(name);
   begin("saved", more);
 }

@@ -7,6 +7,7 @@ import { unitsInUse, decimals } from "../units.js";
 import { nice } from "../night/scale.js";
 import { Intake } from "./intake.js";
 import { Places } from "./places.js";
+import { Wood } from "./wood.js";
 import { t } from "../text.js";
 
 export function Sensors() {
@@ -16,6 +17,7 @@ export function Sensors() {
   const none = shop.sensors.length === 0;
   return h("div", { class: "column" },
     h(Intake, {}),
+    h(Wood, {}),
     none ? h("p", {}, t.sensors.none) : h(Places, {}),
     !none && h("h2", {}, t.sensors.week), !none && h("p", { class: "note" }, t.sensors.note(shop.from, shop.until)),
     h("ul", { class: "sensors" }, shop.sensors.map(s => h("li", { key: s.name },
