@@ -214,7 +214,7 @@ final class FirstRig {
         for (String at : new String[] {"8:00", "10:00", "12:00", "14:00", "16:00"}) {
             line("      - {at: \"%s\", mass: %s}", at, q(load(s), Dimension.MASS));
         }
-        line("    skip above: %s           # no more wood on a full store", degrees(358.15));
+        line("    skip above: %s           # no more wood on a full store", degrees(353.15));
         line("");
     }
 
