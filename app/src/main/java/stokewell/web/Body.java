@@ -53,20 +53,24 @@ final class Body {
 
     private static final String LIKE = "GET /api/openapi.yaml tells what belongs here.";
 
-    /** All bytes of a request, or a refusal where there are more. */
+    /** All bytes of a request, or a refusal where there are more: a sender hears it only after his last byte, up to some more. */
     static byte[] bytes(Context ctx, int most) {
-        if (ctx.req().getContentLengthLong() > most) throw tooLarge(most);
+        long heard = 4L * most;
+        if (ctx.req().getContentLengthLong() > heard) throw tooLarge(most);
         long begun = System.nanoTime();
+        long come = 0;
         ByteArrayOutputStream all = new ByteArrayOutputStream();
         byte[] some = new byte[8192];
         try (InputStream in = ctx.req().getInputStream()) {
             for (int n = in.read(some); n >= 0; n = in.read(some)) {
-                all.write(some, 0, n);
-                if (all.size() > most) throw tooLarge(most);
+                come += n;
+                if (come > heard) throw tooLarge(most);
+                if (come <= most) all.write(some, 0, n);
                 if (System.nanoTime() - begun > SLOWEST) {
                     throw Refusal.guarded(408, "request", "The request came too slowly.", "Send it again.");
                 }
             }
+            if (come > most) throw tooLarge(most);
             return all.toByteArray();
         } catch (IOException e) {
             throw Refusal.request("The request broke off.", "Send it again.");

@@ -131,6 +131,6 @@ class FitVerbTest {
         assertThat(place.err()).contains("\"attic\" is no place").contains("store top");
         Shell.Said small = fit(READINGS, "--from", "2016-01-22 00:00");
         assertThat(small.err()).contains("36 hours or more");
-        assertThat(fit(folder.resolve("none.csv")).err()).contains("There is no");
+        assertThat(fit(folder.resolve("none.csv")).err()).contains("no such file");
     }
 }

@@ -78,6 +78,8 @@ class SeverityTest {
         List<Drill> again =
                 Sound.run(Sound.pumped(), EnumSet.allOf(Fault.class)).drills();
         for (int i = 0; i < once.size(); i++) {
+            // a fault that this rig cannot have leaves its numbers NaN, both times
+            assertThat(again.get(i).possible()).isEqualTo(once.get(i).possible());
             assertThat(again.get(i).sentence()).isEqualTo(once.get(i).sentence());
             // compiled and interpreted exponentials may differ in the last digit
             assertThat(again.get(i).boils()).hasSameSizeAs(once.get(i).boils());
@@ -97,7 +99,7 @@ class SeverityTest {
     }
 
     private static boolean same(double a, double b) {
-        return a == b || Math.abs(a - b) <= 1e-4 * Math.abs(b);
+        return Double.compare(a, b) == 0 || Math.abs(a - b) <= 1e-6 * Math.abs(b);
     }
 
     @Test
