@@ -11,6 +11,7 @@ import stokewell.check.Level;
 import stokewell.file.UnitSystem;
 import stokewell.run.Night;
 import stokewell.show.Spoken;
+import stokewell.size.SameWarmth;
 
 /** What would help most: every single change run by itself, and set beside the rig as it is. */
 final class HelpRuns {
@@ -68,6 +69,8 @@ final class HelpRuns {
                     "lowestK",
                     RigTold.finite(is.lowestRoom().room() - was.lowestRoom().room()));
             one.put("woodKg", RigTold.finite(was.wood() - is.wood()));
+            SameWarmth same = nights.asWarm(with, SameWarmth.room(was));
+            one.put("sameWarmthKg", same == null ? null : was.wood() - same.wood());
             one.put("boilK", RigTold.finite(is.boil().margin() - was.boil().margin()));
             one.put(
                     "newStops",

@@ -23,11 +23,13 @@ import stokewell.run.Hurry;
 import stokewell.run.Ledger;
 import stokewell.run.Night;
 import stokewell.run.NightRun;
+import stokewell.run.Standing;
 import stokewell.show.CardFacts;
 import stokewell.show.Cautions;
 import stokewell.show.NightJson;
 import stokewell.show.NightScene;
 import stokewell.show.Spoken;
+import stokewell.size.SameWarmth;
 import stokewell.solve.StepFailure;
 import tools.jackson.databind.util.RawValue;
 
@@ -250,6 +252,12 @@ final class Nights {
         } catch (StepFailure | Ledger.LedgerFault e) {
             throw Refusal.run(e.getMessage());
         }
+    }
+
+    /** The wood that makes the room of a night at rest so warm, K in the mean; null where no weight of its loads does. */
+    SameWarmth asWarm(Ran ran, double room) {
+        Standing near = standings.near("", ran.ready);
+        return SameWarmth.of(ran.ready.rig(), ran.asked.weather(), ran.asked.ask(), ran.night, near, room);
     }
 
     private static NightRun.Ask dragged(NightRun.Ask ask) {

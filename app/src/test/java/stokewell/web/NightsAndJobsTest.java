@@ -202,12 +202,23 @@ class NightsAndJobsTest {
             assertThat(help.path("morningK").asDouble()).isLessThanOrEqualTo(before);
             before = help.path("morningK").asDouble();
         }
+        // what keeps the heat in saves wood for the same warmth; more wood in one load saves none
+        assertThat(saved(helps, "floor")).isGreaterThan(0.3);
+        assertThat(saved(helps, "drier")).isGreaterThan(0.3);
+        assertThat(Math.abs(saved(helps, "load"))).isLessThan(0.3);
         JsonNode best = helps.path(0);
         double base = room(caller.post("/api/night", Map.of("rig", "example:saddlery")));
         Caller.Answer tried = caller.post("/api/night", Map.of("rig", "example:saddlery", "set", best.path("set")));
         // settling ends when a day changes nothing by more than 4 mK, and a help begins from where the rig stands
         assertThat(room(tried) - base).isCloseTo(best.path("morningK").asDouble(), within(0.005));
         assertThat(best.path("morningK").asDouble()).isGreaterThan(0.3);
+    }
+
+    private static double saved(JsonNode helps, String id) {
+        for (JsonNode h : helps)
+            if (h.path("id").asString().equals(id))
+                return h.path("sameWarmthKg").asDouble();
+        return Double.NaN;
     }
 
     @Test

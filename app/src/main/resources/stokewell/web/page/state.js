@@ -15,6 +15,7 @@ export const state = {
   part: null,             // which part's facts are open
   pins: [],               // nights kept side by side
   undo: [], redo: [],     // texts of the rig with what was done
+  helpBy: "morningK",   // what the changes that would help are ranked by
   season: null, helps: null, drills: null, fitting: null, saving: null,   // long work and what it has told so far
   shop: null, taken: null, places: null, wood: null,     // what the sensors say, the file just taken in, where they sit, the loads noted
   fits: null, shown: null,                   // fits that the shop keeps, and the one that is looked at

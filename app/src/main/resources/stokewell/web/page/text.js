@@ -125,12 +125,13 @@ export const t = {
     top: "top", base: "base", holds: "holds", weighs: "water weighs", loses: "loses to the room", gives: "store gives to room", outdoors: "outdoors", rValue: "resistance", room: "room", contents: "things in it",
   },
 
-  helpNote: "Single changes, each one run through this same night. The bar is what the morning gains.",
+  helpNote: "Single changes, each one run through this same night. Wood saved is what all loads together may be lighter by if the room is to be as warm over the day as it is now; a dash where a thermostat, a rule or a skipped load decides that.",
   helpRun: "Try the changes", helpAgain: "Try them again", helpOld: "The rig has changed since: try the changes again.",
-  help: { morning: "morning", lowest: "lowest room", wood: "wood saved", boil: "boil margin", effort: what => `Effort: ${what}` },
+  help: { morning: "morning", lowest: "lowest room", wood: "wood saved", laid: kg => `With ${kg} more wood laid on.`, skipped: kg => `${kg} less wood laid on: a load was skipped, as the habit has it.`,
+    by: "Best first by", byWhat: { morningK: "the morning", sameWarmthKg: "the wood saved" }, boil: "boil margin", effort: what => `Effort: ${what}` },
   tryIt: "Try it",
 
-  winterNote: "Every day from autumn to spring in the weather of the rig, with the stove fired as told. Some minutes; months appear as they are done.",
+  winterNote: "Every day from autumn to spring in the weather of the rig, with the stove fired as told. It takes some seconds; months appear as they are done.",
   winterRun: "Run the winter", winterAgain: "Run it again", winterOld: "The rig has changed since this was run.",
   weatherFor: "In which weather", weatherOwn: "as the rig file names it", weatherNeeds: "A winter needs a file of hours. Choose one above, or put one (CSV) into the folder's weather folder.",
   winter: {
