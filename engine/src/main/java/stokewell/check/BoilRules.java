@@ -111,7 +111,8 @@ final class BoilRules {
                 "What helps in a power cut helps here: a gravity path, a gravity radiator. A high limit that starts the fan cools "
                         + "the store, not the coil. Keep a spare pump, and unions with valves outside the safe path.",
                 "a drill; the lights are on, so nobody notices");
-        String basis = "practice: alarm at 90 °C (194 °F), independent of the controller";
+        String basis =
+                "practice: alarm at 90 °C (194 °F), on a mountain 10 K (18 °F) below boiling; independent of the controller";
         Boolean alarm = s.around().hotAlarm();
         if (Boolean.TRUE.equals(alarm)) return;
         String what = "A pump that dies with the lights on gives no sign until the coil boils, "
@@ -128,7 +129,7 @@ final class BoilRules {
                     "boil.alarm",
                     "Nothing calls when the coil gets hot.",
                     what,
-                    "Fit a loud alarm at 90 °C at the outlet.",
+                    "Fit a loud alarm at " + Telling.degrees(HotLimits.alarm(s.rig())) + " at the outlet.",
                     basis);
         }
     }

@@ -45,15 +45,17 @@ final class ControlRules {
     private static void control(Subject s, Findings f, Fault fault, String id, String begin) {
         Drill d = s.drill(fault);
         if (d == null) return;
-        String basis = "practice: a second thermostat at 85 to 88 °C (185 to 190 °F), parallel to the first";
+        String basis =
+                "practice: a second thermostat at 85 to 88 °C (185 to 190 °F), on a mountain 13 K (23 °F) below boiling, "
+                        + "parallel to the first";
         if (d.firstBoil() < NEVER) {
             f.add(
                     d.level(),
                     id,
                     begin + " the coil boils " + Telling.span(d.firstBoil()) + " later.",
                     "One sensor is all that stands between fire and steam.",
-                    "Wire a second thermostat at 85 °C on the outlet in parallel, with its own sensor; clip the sensors and leave "
-                            + "a slack loop of cable.",
+                    "Wire a second thermostat at " + Telling.degrees(HotLimits.second(s.rig()))
+                            + " on the outlet in parallel, with its own sensor; clip the sensors and leave a slack loop of cable.",
                     basis);
         } else {
             f.fine(
