@@ -74,7 +74,7 @@ final class BoilRules {
         f.add(
                 d.level(),
                 "boil.outage",
-                "A power cut at the worst moment boils the coil " + Telling.span(d.firstBoil()) + " later.",
+                "A power cut at the worst moment boils the coil " + Telling.later(d.firstBoil()) + ".",
                 why,
                 outageRemedy(s),
                 basis);
@@ -106,7 +106,7 @@ final class BoilRules {
         f.add(
                 d.level(),
                 "boil.pump",
-                "A pump that dies with the lights on boils the coil " + Telling.span(d.firstBoil()) + " later.",
+                "A pump that dies with the lights on boils the coil " + Telling.later(d.firstBoil()) + ".",
                 d.sentence(),
                 "What helps in a power cut helps here: a gravity path, a gravity radiator. A high limit that starts the fan cools "
                         + "the store, not the coil. Keep a spare pump, and unions with valves outside the safe path.",
@@ -116,7 +116,7 @@ final class BoilRules {
         Boolean alarm = s.around().hotAlarm();
         if (Boolean.TRUE.equals(alarm)) return;
         String what = "A pump that dies with the lights on gives no sign until the coil boils, "
-                + Telling.span(d.firstBoil()) + " later.";
+                + Telling.later(d.firstBoil()) + ".";
         if (alarm == null) {
             f.ask(
                     "boil.alarm",
@@ -156,7 +156,7 @@ final class BoilRules {
             f.add(
                     fan.level(),
                     "store.fan",
-                    "With the fan dead the store fills up and boils " + Telling.span(fan.firstBoil()) + " later.",
+                    "With the fan dead the store fills up and boils " + Telling.later(fan.firstBoil()) + ".",
                     fan.sentence(),
                     "Skip loads by the store's top temperature; let a high limit call.",
                     basis);

@@ -63,7 +63,7 @@ final class Sentence {
                 first = rig.pickups().get(i).name();
             }
         }
-        String text = "The " + first + " boils " + Telling.span(least) + " later";
+        String text = "The " + first + " boils " + Telling.later(least);
         text += w.waterLost < 0.2
                 ? "."
                 : String.format(

@@ -185,6 +185,11 @@ final class Telling {
         return Findings.say("%.0f °C (%.0f °F)", kelvin - K, 1.8 * (kelvin - K) + 32);
     }
 
+    /** When something happens after the fault, in words. */
+    static String later(double seconds) {
+        return seconds < 1 ? "at once" : span(seconds) + " later";
+    }
+
     /** A length of time in words. */
     static String span(double seconds) {
         if (seconds == NEVER) return "never";
