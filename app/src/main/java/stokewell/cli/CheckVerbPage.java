@@ -49,8 +49,10 @@ final class CheckVerbPage {
     private static String minutes(Drills.Outcome outcome) {
         StringBuilder b = new StringBuilder("If the flow stops at the worst moment: ");
         for (Night.ToBoil t : outcome.day().minutesToBoil()) {
-            String time = Double.isFinite(t.minutes()) ? Math.round(t.minutes()) + " min" : "never";
-            b.append(t.pickup()).append(" boils in ").append(time).append("; ");
+            b.append(t.pickup())
+                    .append(" boils in ")
+                    .append(DrillVerbPage.time(60 * t.minutes()))
+                    .append("; ");
         }
         for (Drill d : outcome.drills()) {
             if (d.fault() == stokewell.check.Fault.POWER_OUT && d.possible()) {

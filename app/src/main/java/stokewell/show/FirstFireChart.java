@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stokewell.check.HotLimits;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.run.Trace;
@@ -43,7 +44,7 @@ final class FirstFireChart {
 
     private double high() {
         Trace t = fire.night().trace();
-        double most = Setpoints.alarm(rig);
+        double most = HotLimits.alarm(rig);
         for (String c : columns()) for (float v : t.column(c)) most = Math.max(most, v);
         double step = as.us() ? 50 : 25;
         return low + step * Math.ceil((as.scale(most) - low) / step);
@@ -67,7 +68,7 @@ final class FirstFireChart {
     Drawing drawing() {
         grid();
         if (rig.loop() != null) {
-            double alarm = y(as.scale(Setpoints.alarm(rig)));
+            double alarm = y(as.scale(HotLimits.alarm(rig)));
             on.line(LEFT, alarm, width - RIGHT, alarm, Ink.DANGER, 1, 5, 3);
         }
         lines();
@@ -103,7 +104,7 @@ final class FirstFireChart {
             else on.along(trail, Ink.WATER, 1.8);
             tags.put(name(columns.get(c)), y(as.scale(v[fire.at(LAST)])) + 3);
         }
-        if (rig.loop() != null) tags.put(ALARM, y(as.scale(Setpoints.alarm(rig))) + 3);
+        if (rig.loop() != null) tags.put(ALARM, y(as.scale(HotLimits.alarm(rig))) + 3);
         List<String> order =
                 tags.keySet().stream().sorted(Comparator.comparing(tags::get)).toList();
         double[] at = Tags.spread(order.stream().mapToDouble(tags::get).toArray(), TOP + 4, HEIGHT - BOTTOM);

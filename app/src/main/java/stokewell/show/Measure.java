@@ -176,6 +176,7 @@ public final class Measure {
         if (Double.isNaN(minutes)) return "-";
         if (minutes > 48 * 60) return "over 48 h";
         if (minutes >= 120) return told(minutes / 60, 1, "h");
+        if (minutes > 0 && minutes < 1) return told(60 * minutes, 0, "s");
         return told(minutes, minutes < 3 ? 1 : 0, "min");
     }
 

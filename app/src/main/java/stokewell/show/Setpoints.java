@@ -2,6 +2,7 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.check.HotLimits;
 import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
 import stokewell.rig.Habit;
@@ -43,21 +44,6 @@ final class Setpoints {
         if (s.rig.loop() != null) s.water();
         s.fire();
         return s.lines;
-    }
-
-    /** Boiling point in the open at the rig's height, K. */
-    static double boiling(Rig rig) {
-        return Water.saturationTemperature(Atmosphere.pressure(rig.place().altitude()));
-    }
-
-    /** The hot alarm: 90 °C, and on a mountain 10 K below boiling. Common practice, no source. */
-    static double alarm(Rig rig) {
-        return Math.min(K + 90, boiling(rig) - 10);
-    }
-
-    /** A second thermostat that starts the pump: 85 °C, and on a mountain 13 K below boiling. Common practice, no source. */
-    static double second(Rig rig) {
-        return Math.min(K + 85, boiling(rig) - 13);
     }
 
     /** Where a sensor sits, in words. */
@@ -105,8 +91,8 @@ final class Setpoints {
             add(
                     name + " always runs: " + number(s.highLimit().sensor()),
                     onOff(s.highLimit()),
-                    "Carries heat away before it boils at " + as.hot(boiling(rig)) + "; "
-                            + difference(boiling(rig) - s.highLimit().on()) + " are left.");
+                    "Carries heat away before it boils at " + as.hot(HotLimits.boiling(rig)) + "; "
+                            + difference(HotLimits.boiling(rig) - s.highLimit().on()) + " are left.");
         }
         if (s.thermostat() != null) thermostat(name, s.thermostat());
         if (s.hours() != null) {
@@ -153,13 +139,14 @@ final class Setpoints {
         if (rig.loop().pump() != null) {
             add(
                     "second thermostat, own sensor: pump",
-                    "on at " + as.hot(second(rig)),
+                    "on at " + as.hot(HotLimits.second(rig)),
                     "One sensor must not be all that stands before steam.");
         }
         add(
                 "hot alarm, last pickup's outlet",
-                "rings at " + as.hot(alarm(rig)),
-                "Water boils here at " + as.hot(boiling(rig)) + ": it must be heard before. Then shut the air.");
+                "rings at " + as.hot(HotLimits.alarm(rig)),
+                "Water boils here at " + as.hot(HotLimits.boiling(rig))
+                        + ": it must be heard before. Then shut the air.");
         Safety safety = rig.safety();
         double air = Atmosphere.pressure(rig.place().altitude());
         if (safety.relief() != null) {

@@ -5,6 +5,7 @@ import static stokewell.show.SheetMarkup.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.check.HotLimits;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.Store;
@@ -91,7 +92,7 @@ final class SheetTests {
         if (rig.loop().pump() != null) pump();
         sensors();
         test(
-                "Hot alarm's sensor in water of " + as.hot(Setpoints.alarm(rig)) + ", a good thermometer beside it.",
+                "Hot alarm's sensor in water of " + as.hot(HotLimits.alarm(rig)) + ", a good thermometer beside it.",
                 "It is heard at the far end of the shop with the machines running, and with the mains off.");
     }
 
@@ -135,7 +136,7 @@ final class SheetTests {
     private void sensors() {
         test(
                 "Every sensor in melting ice, then in boiling water.",
-                "It reads " + as.hot(273.15) + " and " + as.hot(Setpoints.boiling(rig)) + ", " + as.difference(1, 0)
+                "It reads " + as.hot(273.15) + " and " + as.hot(HotLimits.boiling(rig)) + ", " + as.difference(1, 0)
                         + " more or less; its clip holds when you pull the cable.");
         for (Switch s : rig.switches()) {
             if (!s.drives().equals("pump")) continue;
@@ -237,7 +238,7 @@ final class SheetTests {
             b.append(
                     "The water must move by itself: the pipe from the pickup to the store grows warm along its whole length. If the pickup is hot and the pipe a stride away stays cold, there is air or a dip: shut the air. ");
         }
-        b.append("Shut the air at once if any pickup is over ").append(as.hot(Setpoints.alarm(rig)));
+        b.append("Shut the air at once if any pickup is over ").append(as.hot(HotLimits.alarm(rig)));
         b.append(", if it knocks or hisses, if smoke comes in. Then let it die; do not douse it, add no water. ")
                 .append(BOXES);
         return b.toString();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stokewell.check.Drill;
 import stokewell.check.Fault;
+import stokewell.check.HotLimits;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Contents;
 import stokewell.rig.Rig;
@@ -129,7 +130,7 @@ final class SheetWall {
 
     private String hot() {
         return "Shut the air, leave the door shut, put no wood on, throw no water on it. Do not start the pump again while the pickup is over "
-                + as.hot(Math.min(366.15, Setpoints.boiling(rig) - 7)) + ".";
+                + as.hot(HotLimits.restart(rig)) + ".";
     }
 
     private String bare() {

@@ -17,7 +17,7 @@ final class Advice {
             case POWER_OUT, PUMP_DEAD, SENSOR_OUT, STUCK_OFF ->
                 boils
                         ? "Shut the air, leave the door shut, put no wood on, pour no water on the fire; do not start the pump "
-                                + "while it is over 93 °C (200 °F)."
+                                + "while it is over " + Telling.degrees(HotLimits.restart(rig)) + "."
                         : "Shut the air and put no wood on.";
             case AIR_LOCK ->
                 "Shut the air; let it go cold, then bleed the high points."

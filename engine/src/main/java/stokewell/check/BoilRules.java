@@ -74,7 +74,7 @@ final class BoilRules {
         f.add(
                 d.level(),
                 "boil.outage",
-                "A power cut at the worst moment boils the coil " + Telling.span(d.firstBoil()) + " later.",
+                "A power cut at the worst moment boils the coil " + Telling.later(d.firstBoil()) + ".",
                 why,
                 outageRemedy(s),
                 basis);
@@ -106,16 +106,17 @@ final class BoilRules {
         f.add(
                 d.level(),
                 "boil.pump",
-                "A pump that dies with the lights on boils the coil " + Telling.span(d.firstBoil()) + " later.",
+                "A pump that dies with the lights on boils the coil " + Telling.later(d.firstBoil()) + ".",
                 d.sentence(),
                 "What helps in a power cut helps here: a gravity path, a gravity radiator. A high limit that starts the fan cools "
                         + "the store, not the coil. Keep a spare pump, and unions with valves outside the safe path.",
                 "a drill; the lights are on, so nobody notices");
-        String basis = "practice: alarm at 90 °C (194 °F), independent of the controller";
+        String basis =
+                "practice: alarm at 90 °C (194 °F), on a mountain 10 K (18 °F) below boiling; independent of the controller";
         Boolean alarm = s.around().hotAlarm();
         if (Boolean.TRUE.equals(alarm)) return;
         String what = "A pump that dies with the lights on gives no sign until the coil boils, "
-                + Telling.span(d.firstBoil()) + " later.";
+                + Telling.later(d.firstBoil()) + ".";
         if (alarm == null) {
             f.ask(
                     "boil.alarm",
@@ -128,7 +129,7 @@ final class BoilRules {
                     "boil.alarm",
                     "Nothing calls when the coil gets hot.",
                     what,
-                    "Fit a loud alarm at 90 °C at the outlet.",
+                    "Fit a loud alarm at " + Telling.degrees(HotLimits.alarm(s.rig())) + " at the outlet.",
                     basis);
         }
     }
@@ -155,7 +156,7 @@ final class BoilRules {
             f.add(
                     fan.level(),
                     "store.fan",
-                    "With the fan dead the store fills up and boils " + Telling.span(fan.firstBoil()) + " later.",
+                    "With the fan dead the store fills up and boils " + Telling.later(fan.firstBoil()) + ".",
                     fan.sentence(),
                     "Skip loads by the store's top temperature; let a high limit call.",
                     basis);

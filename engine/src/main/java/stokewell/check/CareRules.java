@@ -20,6 +20,7 @@ final class CareRules {
     }
 
     private static void proving(Subject s, Findings f) {
+        String watched = Telling.degrees(HotLimits.alarm(s.rig()));
         f.mind(
                 "care.proving",
                 "Before the first fire, and after any work on it: a proving run.",
@@ -27,9 +28,9 @@ final class CareRules {
                         ? "Pumps have been left unplugged after a changed controller, found out by steam."
                         : "Air left in after work stops a gravity loop.",
                 s.pumped()
-                        ? "Warm the sensor in a cup of hot water: pump on, pipes warm, vent breathes. Then a small fire, watched to 90 °C "
-                                + "(194 °F). Once a year the same with the plug out."
-                        : "A small fire, watched to 90 °C (194 °F): the far pipe must warm within minutes.",
+                        ? "Warm the sensor in a cup of hot water: pump on, pipes warm, vent breathes. Then a small fire, watched to "
+                                + watched + ". Once a year the same with the plug out."
+                        : "A small fire, watched to " + watched + ": the far pipe must warm within minutes.",
                 "practice after accounts of owners");
     }
 

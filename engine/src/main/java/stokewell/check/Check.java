@@ -73,7 +73,7 @@ public record Check(List<Finding> findings, boolean whole) {
                 Character.toUpperCase(name.charAt(0))
                         + name.substring(1)
                         + (d.firstBoil() < Double.POSITIVE_INFINITY
-                                ? " boils the water " + Telling.span(d.firstBoil()) + " later."
+                                ? " boils the water " + Telling.later(d.firstBoil()) + "."
                                 : " is not survived unharmed."),
                 d.sentence(),
                 "Give the heat a way out that needs nothing that can fail so, and a way out for steam that is never shut.",

@@ -91,7 +91,8 @@ final class ClosedRules {
         double end = s.air() + Math.max(0.5 * r.opens(), r.opens() - 0.5 * BAR);
         double start = s.air() + v.precharge();
         String basis =
-                "EN 12828: V = (Ve + Vr)·pe/(pe − p0), end pressure 0.5 bar under the valve's (formula from memory)";
+                "EN 12828: V = (Ve + Vr)·pe/(pe − p0), end pressure 0.5 bar under the valve's (formula from memory); what a "
+                        + "higher filling takes up beforehand by the gas law";
         if (start >= end) {
             f.mend(
                     "expansion.vessel",
@@ -101,7 +102,21 @@ final class ClosedRules {
                     basis);
             return;
         }
-        double needed = ExpansionTank.vesselVolume(grown, ExpansionTank.reserve(content), start, end);
+        double filled = s.air() + v.fill();
+        if (filled >= end) {
+            f.mend(
+                    "expansion.vessel",
+                    "The loop is filled to the pressure at which its vessel should be full.",
+                    say(
+                            "%.1f bar cold; the valve opens at %.1f bar, and what the water grows by must fit between.",
+                            v.fill() / BAR, r.opens() / BAR),
+                    "Fill it to 0.3 bar over the precharge, and the precharge to the static head and 0.2 bar more.",
+                    basis);
+            return;
+        }
+        double needed = Math.max(
+                ExpansionTank.vesselVolume(grown, ExpansionTank.reserve(content), start, end),
+                ExpansionTank.filledVolume(grown, start, filled, end));
         String why = say(
                 "%.0f L of water grow by %.1f L to %s; %.0f L of vessel are asked, %.0f L are there.",
                 1000 * content, 1000 * grown, Telling.degrees(hot), 1000 * needed, 1000 * v.volume());

@@ -9,6 +9,10 @@ import stokewell.rig.Switch;
 final class ControlRules {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
+    /** Under boiling at the hottest point, K: practice. */
+    private static final double MARGIN = 12;
+    /** A pump that starts colder than this chills the fire: tar. K */
+    private static final double WARM = 333.15;
 
     private ControlRules() {}
 
@@ -45,15 +49,17 @@ final class ControlRules {
     private static void control(Subject s, Findings f, Fault fault, String id, String begin) {
         Drill d = s.drill(fault);
         if (d == null) return;
-        String basis = "practice: a second thermostat at 85 to 88 °C (185 to 190 °F), parallel to the first";
+        String basis =
+                "practice: a second thermostat at 85 to 88 °C (185 to 190 °F), on a mountain 13 K (23 °F) below boiling, "
+                        + "parallel to the first";
         if (d.firstBoil() < NEVER) {
             f.add(
                     d.level(),
                     id,
-                    begin + " the coil boils " + Telling.span(d.firstBoil()) + " later.",
+                    begin + " the coil boils " + Telling.later(d.firstBoil()) + ".",
                     "One sensor is all that stands between fire and steam.",
-                    "Wire a second thermostat at 85 °C on the outlet in parallel, with its own sensor; clip the sensors and leave "
-                            + "a slack loop of cable.",
+                    "Wire a second thermostat at " + Telling.degrees(HotLimits.second(s.rig()))
+                            + " on the outlet in parallel, with its own sensor; clip the sensors and leave a slack loop of cable.",
                     basis);
         } else {
             f.fine(
@@ -86,9 +92,10 @@ final class ControlRules {
                         "Put it on the coil's outlet, within a hand's breadth of the stove, lagged.",
                         basis);
             }
-            double rise = fastestRise(s) * sensor.lag();
+            double fastest = fastestRise(s);
+            double rise = fastest * sensor.lag();
             double boil = s.saturation();
-            double better = boil - 12 - rise;
+            double better = boil - MARGIN - rise;
             if (limit != null && limit.on() > limit.off() && sensor.at() != Switch.Spot.STOVE && limit.on() > better) {
                 f.mend(
                         "control.limit",
@@ -96,8 +103,7 @@ final class ControlRules {
                         say(
                                 "It boils at %s, and the water gains %.0f K while the sensor follows.",
                                 Telling.degrees(boil), rise),
-                        "Set it to " + Telling.degrees(Math.floor((better - Subject.K) / 5) * 5 + Subject.K)
-                                + " or below.",
+                        earlier(better, boil, fastest),
                         basis);
             } else if (limit != null && near) {
                 f.fine(
@@ -108,6 +114,17 @@ final class ControlRules {
             }
             return;
         }
+    }
+
+    /** What to set instead, or where no setting is early enough what sensor it takes. */
+    private static String earlier(double better, double boil, double fastest) {
+        if (better >= WARM)
+            return "Set it to " + Telling.degrees(Math.floor((better - Subject.K) / 5) * 5 + Subject.K) + " or below.";
+        double lag = Math.floor((boil - MARGIN - WARM) / fastest);
+        String water = "a pickup that holds more water";
+        if (lag < 1) return "No setting and no sensor is early enough: it takes " + water + ".";
+        return "No setting is early enough for a sensor so slow: take one in the water itself that follows within "
+                + Telling.span(lag) + ", set to " + Telling.degrees(WARM) + " or below; or " + water + ".";
     }
 
     /** K/s of the smallest pickup at the greatest heat, shared by area. */

@@ -38,8 +38,8 @@ final class FireRules {
             f.add(
                     d.level(),
                     "fire.lighting",
-                    "With the air left wide open the water boils " + Telling.span(d.firstBoil())
-                            + " later, with the pump running.",
+                    "With the air left wide open the water boils " + Telling.later(d.firstBoil())
+                            + ", with the pump running.",
                     say("The fire then gives the water %.1f kW.", d.heat() / 1000),
                     remedy,
                     basis);

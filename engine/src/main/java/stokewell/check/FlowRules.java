@@ -71,8 +71,7 @@ final class FlowRules {
         f.add(
                 d.level(),
                 "loop.air",
-                "Air in the loop, low water or one shut valve boils the coil " + Telling.span(d.firstBoil())
-                        + " later.",
+                "Air in the loop, low water or one shut valve boils the coil " + Telling.later(d.firstBoil()) + ".",
                 (s.pumped() ? "The pump hums and moves nothing, and gravity" : "Gravity")
                         + " stops too. It comes at the first filling, after a top-up, after boiling.",
                 "Let every pipe rise to a vent; purge at 0.6 m/s; no valve in the loop that a hand can shut. Coil over 25 K (45 "

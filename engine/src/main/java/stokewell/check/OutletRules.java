@@ -31,7 +31,7 @@ final class OutletRules {
         String why =
                 "Shut by a hand, by rust or by ice it makes a bomb of the coil: cold water alone gains 5 to 10 bar/K"
                         + (d != null && d.firstBoil() < Double.POSITIVE_INFINITY
-                                ? ", and this one boils " + Telling.span(d.firstBoil()) + " later."
+                                ? ", and this one boils " + Telling.later(d.firstBoil()) + "."
                                 : ".");
         if (valve == null) {
             f.ask(
@@ -82,7 +82,11 @@ final class OutletRules {
                     "It boils at " + Telling.degrees(s.saturation()) + " there.",
                     rule);
         }
-        ventBore(s, f);
+        // a header under the coil lets nothing out, however wide its vent
+        if (level > top) {
+            ventBore(s, f);
+            narrow(s, f);
+        }
         if (Double.isNaN(v.rise())) {
             f.ask(
                     "vent.rise",
@@ -139,7 +143,6 @@ final class OutletRules {
                     rule);
         }
         feed(s, f);
-        narrow(s, f);
         if (s.safety().relief() == null) {
             Drill d = s.drill(Fault.VENT_BLOCKED);
             f.add(
@@ -165,11 +168,12 @@ final class OutletRules {
                 "The greatest fire gives the water %.1f kW; this vent passes %.0f kW as steam.",
                 heat / 1000, passes / 1000);
         if (passes < heat) {
+            double wide = Math.max(asked, bore * Math.sqrt(heat / passes));
             f.stop(
                     "vent.bore",
                     say("The open vent of %.0f mm is too narrow.", 1000 * bore),
                     why + " Past that it throws the header's water out.",
-                    say("Make it %.0f mm or wider all the way.", Math.ceil(1000 * asked)),
+                    say("Make it %.0f mm or wider all the way.", Math.ceil(1000 * wide)),
                     basis);
         } else if (bore < asked) {
             f.mend(

@@ -89,8 +89,7 @@ final class QuietFaults {
     private static String boils(Watch w, Watch firm) {
         if (w.firstBoil() == NEVER) return "With the pump stopped nothing boils all the same.";
         String with = firm.firstBoil() == NEVER ? "never" : Telling.span(firm.firstBoil());
-        return say(
-                "With the pump stopped it boils %s later; with its pressure: %s.", Telling.span(w.firstBoil()), with);
+        return say("With the pump stopped it boils %s; with its pressure: %s.", Telling.later(w.firstBoil()), with);
     }
 
     /** A day with soot on the fire side, beside the same day without. */

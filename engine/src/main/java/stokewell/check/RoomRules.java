@@ -180,10 +180,10 @@ final class RoomRules {
         Drill dead = s.drill(Fault.PUMP_DEAD);
         if (dead == null || dead.firstBoil() == Double.POSITIVE_INFINITY) return;
         String minutes = Telling.span(dead.firstBoil());
-        String basis = "practice: an alarm of its own at 90 °C (194 °F) on the coil's outlet";
-        String alarm =
-                "A loud alarm at the coil's outlet, at 90 °C, on its own battery, wakes someone; a passive path does not "
-                        + "need anyone.";
+        String basis =
+                "practice: an alarm of its own at 90 °C (194 °F), on a mountain 10 K (18 °F) below boiling, on the coil's outlet";
+        String alarm = "A loud alarm at the coil's outlet, at " + Telling.degrees(HotLimits.alarm(s.rig()))
+                + ", on its own battery, wakes someone; a passive path does not need anyone.";
         if (Double.isNaN(a.unwatched())) {
             f.ask(
                     "watch.unwatched",

@@ -34,7 +34,10 @@ final class Sentence {
 
     /** All of it. */
     String of(boolean boils, double needed, double fitted, double pressure) {
-        if (!said.isEmpty()) return said + " " + Advice.of(rig, fault, boils);
+        String advice = burstsCold(boils, pressure)
+                ? "Light no fire before a relief valve stands at the stove."
+                : Advice.of(rig, fault, boils);
+        if (!said.isEmpty()) return said + outlet(boils, needed, fitted, pressure) + " " + advice;
         String what = switch (fault) {
             case DRY_REFILLED -> flash();
             case FROZEN_RUN -> frozen();
@@ -43,7 +46,12 @@ final class Sentence {
             case VENT_NARROW -> narrow(boils);
             default -> boils ? boiling() : stays();
         };
-        return what + outlet(boils, needed, fitted, pressure) + " " + Advice.of(rig, fault, boils);
+        return what + outlet(boils, needed, fitted, pressure) + " " + advice;
+    }
+
+    /** Whether water that nothing lets grow bursts a closed loop before it boils. */
+    private boolean burstsCold(boolean boils, double pressure) {
+        return !boils && pressure == NEVER && rig.safety().closed();
     }
 
     private String boiling() {
@@ -55,7 +63,7 @@ final class Sentence {
                 first = rig.pickups().get(i).name();
             }
         }
-        String text = "The " + first + " boils " + Telling.span(least) + " later";
+        String text = "The " + first + " boils " + Telling.later(least);
         text += w.waterLost < 0.2
                 ? "."
                 : String.format(
@@ -158,7 +166,10 @@ final class Sentence {
     }
 
     private String outlet(boolean boils, double needed, double fitted, double pressure) {
-        if (!boils || fault == Fault.DRY_REFILLED || fault == Fault.FROZEN_RUN) return "";
+        if (fault == Fault.DRY_REFILLED || fault == Fault.FROZEN_RUN) return "";
+        if (burstsCold(boils, pressure))
+            return " But its water grows as it warms, the vessel is full and nothing lets it out: it bursts.";
+        if (!boils) return "";
         if (pressure == NEVER) {
             return fault == Fault.VALVE_SHUT && rig.safety().valveToOpen() == null
                     ? " If that valve stands between the coil and its vent, nothing holds the pressure: it bursts within a minute."

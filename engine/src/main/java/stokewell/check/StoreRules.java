@@ -82,28 +82,26 @@ final class StoreRules {
         double thick = store.wall().thickness();
         if (thick <= 0 || store.wall().density() < 2000) return;
         boolean full = store.cover() == Store.Cover.SEALED;
-        double over = full && s.wet() && !s.coilInStore()
-                ? Math.max(0, s.rig().loop().header().level() - s.waterTop())
-                : 0;
+        double over = full && s.wet() && !s.coilInStore() ? over(s) : 0;
         double top = Subject.waterPressure(over);
         double bottom = Subject.waterPressure(over + q.height());
         double apart = s.materials().stiffeners();
         double span = Math.max(q.width(), q.length());
         if (!Double.isNaN(apart)) span = Math.min(span, apart);
         Plate plate = FlatWall.worst(span, q.height(), thick, top, bottom, full);
-        double skin = skin(span, thick, 0.5 * (top + bottom));
-        double total = 0.5 * (top + bottom) * Math.max(q.width(), q.length()) * q.height();
-        String why = say(
-                "The water pushes %.0f kN on the long wall. A panel of %.2f m by %.2f m of %.1f mm bends %.0f mm, with %.0f MPa%s.",
-                total / 1000,
-                span,
-                q.height(),
-                1000 * thick,
-                1000 * plate.deflection(),
-                plate.stress() / 1e6,
-                plate.deflection() > 0.5 * thick
-                        ? say("; held at its edges it hangs like a skin at %.0f MPa and pulls its seams", skin / 1e6)
-                        : "");
+        double mean = 0.5 * (top + bottom);
+        double skin = skin(span, thick, mean);
+        double total = mean * Math.max(q.width(), q.length()) * q.height();
+        String panel = say(
+                "The water pushes %.0f kN on the long wall. A panel of %.2f m by %.2f m of %.1f mm ",
+                total / 1000, span, q.height(), 1000 * thick);
+        String why = panel
+                + (plate.deflection() > 0.5 * thick
+                        ? say(
+                                "is too thin to stand by bending (that would take %.0f MPa): held at its edges it bellies out some %.0f mm "
+                                        + "like a skin, at %.0f MPa, and pulls its seams.",
+                                plate.stress() / 1e6, 1000 * mean * span * span / (8 * skin * thick), skin / 1e6)
+                        : say("bends %.1f mm, with %.0f MPa.", 1000 * plate.deflection(), plate.stress() / 1e6));
         String basis = "thin plates under water, Timoshenko and Woinowsky-Krieger; S235 steel, two thirds of yield";
         if (plate.stress() > FlatWall.ALLOWED || plate.deflection() > span / 100) {
             double enough = enough(q.height(), thick, top, bottom, full, span);
@@ -112,15 +110,24 @@ final class StoreRules {
                     "store.wall",
                     "The flat wall is too thin for its water.",
                     why,
-                    Double.isNaN(enough)
-                            ? "Take thicker plate, or a round tank."
-                            : say(
-                                    "Weld stiffeners on every %.0f mm, or take thicker plate, or a round tank.",
-                                    1000 * enough),
+                    s.safety().closed() && full && !s.coilInStore()
+                            ? "No stiffener makes a pressure vessel of it: keep it vented, or take a stamped round one."
+                            : Double.isNaN(enough)
+                                    ? "Take thicker plate, or a round tank."
+                                    : say(
+                                            "Weld stiffeners on every %.0f mm, or take thicker plate, or a round tank.",
+                                            1000 * enough),
                     basis);
         } else {
             f.fine("store.wall", "The flat walls carry their water.", why + " Flat walls must stay vented.", basis);
         }
+    }
+
+    /** What stands on the lid of a store that is part of the loop, as a height of water, m. */
+    private static double over(Subject s) {
+        return s.safety().closed()
+                ? s.safety().vessel().fill() / Subject.waterPressure(1)
+                : Math.max(0, s.rig().loop().header().level() - s.waterTop());
     }
 
     /**

@@ -182,7 +182,12 @@ final class Telling {
 
     /** A temperature as both kinds of reader read it. */
     static String degrees(double kelvin) {
-        return String.format(Locale.ROOT, "%.0f °C (%.0f °F)", kelvin - K, 1.8 * (kelvin - K) + 32);
+        return Findings.say("%.0f °C (%.0f °F)", kelvin - K, 1.8 * (kelvin - K) + 32);
+    }
+
+    /** When something happens after the fault, in words. */
+    static String later(double seconds) {
+        return seconds < 1 ? "at once" : span(seconds) + " later";
     }
 
     /** A length of time in words. */

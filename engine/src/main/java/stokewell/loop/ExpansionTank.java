@@ -32,6 +32,19 @@ public final class ExpansionTank {
         return (expansion + reserve) / (1 - precharge / highest);
     }
 
+    /**
+     * Smallest vessel that still takes the growth when it is filled to a pressure over its precharge, m³: the gas law from
+     * filling to end, {@code V = Ve / (p0/pf − p0/pe)}.
+     *
+     * @param expansion Ve, m³
+     * @param precharge p0, Pa abs
+     * @param filled pf, cold, Pa abs; below the precharge the vessel is still empty
+     * @param highest pe, over pf, Pa abs
+     */
+    public static double filledVolume(double expansion, double precharge, double filled, double highest) {
+        return expansion / (precharge / Math.max(precharge, filled) - precharge / highest);
+    }
+
     /** Water held in reserve: 0.5 % of the content, 3 L at the least. EN 12828 (from memory). */
     public static double reserve(double content) {
         return Math.max(0.005 * content, 0.003);
