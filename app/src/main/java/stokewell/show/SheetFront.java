@@ -3,9 +3,8 @@ package stokewell.show;
 import java.util.ArrayList;
 import java.util.List;
 import stokewell.check.Finding;
+import stokewell.check.HotLimits;
 import stokewell.check.Level;
-import stokewell.matter.Atmosphere;
-import stokewell.matter.Water;
 import stokewell.run.Night;
 import stokewell.sheet.SheetFacts;
 import stokewell.size.Weights;
@@ -54,8 +53,7 @@ final class SheetFront {
                 row.add(boils(t.minutes()));
             }
             head.add(SheetMarkup.words("water boils here, in the open, at", 0));
-            row.add(as.hot(Water.saturationTemperature(
-                    Atmosphere.pressure(facts.rig().place().altitude()))));
+            row.add(as.hot(HotLimits.boiling(facts.rig())));
         }
         if (facts.rig().store() != null) {
             head.add(SheetMarkup.words("tank, full and wrapped", 0));

@@ -1,6 +1,5 @@
 package stokewell.check;
 
-import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
 import stokewell.rig.Rig;
 
@@ -16,7 +15,7 @@ public final class HotLimits {
 
     /** Where water boils in the open at the rig's height. */
     public static double boiling(Rig rig) {
-        return Water.saturationTemperature(Atmosphere.pressure(rig.place().altitude()));
+        return Water.boilingPoint(rig.place().altitude());
     }
 
     /** The hot alarm: 90 °C, and on a mountain 10 K below boiling. Common practice, no source. */

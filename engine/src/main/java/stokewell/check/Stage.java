@@ -12,8 +12,6 @@ import java.util.function.UnaryOperator;
 import stokewell.loop.Circuit;
 import stokewell.loop.PickupWater;
 import stokewell.loop.Vent;
-import stokewell.matter.Atmosphere;
-import stokewell.matter.Water;
 import stokewell.network.Compiler;
 import stokewell.network.Driven;
 import stokewell.network.Plant;
@@ -91,7 +89,7 @@ final class Stage {
 
     /** Where water boils in the open here, K. */
     double boiling() {
-        return Water.saturationTemperature(Atmosphere.pressure(rig.place().altitude()));
+        return HotLimits.boiling(rig);
     }
 
     boolean wet() {

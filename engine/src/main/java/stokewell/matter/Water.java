@@ -131,6 +131,11 @@ public final class Water {
         return If97.saturationTemperature(p);
     }
 
+    /** Where water boils in the open at an altitude, m; K. */
+    public static double boilingPoint(double altitude) {
+        return saturationTemperature(Atmosphere.pressure(altitude));
+    }
+
     /** Heat of vaporisation at saturation, J/kg. @param t K */
     public static double latentHeat(double t) {
         double p = If97.saturationPressure(t);

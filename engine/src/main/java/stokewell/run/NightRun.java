@@ -6,7 +6,6 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
 import stokewell.network.Compiler;
 import stokewell.network.Plant;
@@ -312,8 +311,7 @@ public final class NightRun {
     /** Room left in the store against what the fire will still bring, from the trace. */
     private static Night.Charge charge(Simulation sim, Trace trace, double share) {
         Plant plant = sim.plant();
-        double boiling = Water.saturationTemperature(
-                Atmosphere.pressure(plant.rig().place().altitude()));
+        double boiling = Water.boilingPoint(plant.rig().place().altitude());
         double full = boiling - FULL_BELOW_BOILING;
         double capacity = 0;
         for (double c : plant.storeCapacity()) capacity += c;
