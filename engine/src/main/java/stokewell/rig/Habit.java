@@ -48,6 +48,18 @@ public sealed interface Habit permits Habit.Clock, Habit.Rule {
         public Clock(List<Load> loads, double skipAbove) {
             this(loads, skipAbove, WARMEST);
         }
+
+        /** Every load so many times as heavy. */
+        public Clock times(double factor) {
+            List<Load> other =
+                    loads.stream().map(l -> new Load(l.at(), factor * l.mass())).toList();
+            return new Clock(other, skipAbove, skipRoomAbove);
+        }
+
+        /** No load is skipped. */
+        public Clock unskipped() {
+            return new Clock(loads, Double.NaN);
+        }
     }
 
     /** Loads whenever the stove falls below a temperature, between two hours. */

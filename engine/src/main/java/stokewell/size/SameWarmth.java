@@ -1,8 +1,8 @@
 package stokewell.size;
 
 import java.time.Duration;
-import java.util.List;
-import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import stokewell.rig.Habit;
 import stokewell.rig.Rig;
 import stokewell.rig.RigFault;
@@ -55,56 +55,54 @@ public record SameWarmth(double factor, double wood) {
      *     or a load would be skipped
      */
     public static SameWarmth of(Rig rig, Weather weather, NightRun.Ask ask, Night night, Standing near, double room) {
-        if (!(rig.habit() instanceof Habit.Clock clock) || night.wood() <= 0) return null;
-        DoubleFunction<Night> run =
-                log -> night(rig, times(clock, Math.exp(log), Double.NaN, Habit.WARMEST), weather, ask, near);
+        if (!(rig.habit() instanceof Habit.Clock habit) || night.wood() <= 0) return null;
+        boolean whole = night.loads() == loads(habit, ask);
+        if (whole && Math.abs(room(night) - room) < ALIKE) return new SameWarmth(1, night.wood());
+        Habit.Clock free = habit.unskipped();
+        Function<Habit.Clock, Night> run = other -> night(rig, other, weather, ask, near);
         try {
-            double a = 0;
-            double fa = room(skips(clock, ask, night) ? run.apply(a) : night) - room;
-            if (Math.abs(fa) < ALIKE) return held(rig, clock, a, weather, ask, near, room);
-            double b = fa > 0 ? -0.1 : 0.1;
-            for (int k = 0; k < MOST_RUNS; k++) {
-                double fb = room(run.apply(b)) - room;
-                if (Math.abs(fb) < ALIKE) return held(rig, clock, b, weather, ask, near, room);
-                double slope = (fb - fa) / (b - a);
-                if (!(slope >= FELT)) return null;
-                a = b;
-                fa = fb;
-                b -= fb / slope;
-                if (!(b > Math.log(LIGHTEST) && b < Math.log(HEAVIEST))) return null;
-            }
-            return null;
+            double excess = room(whole ? night : run.apply(free)) - room;
+            double factor = factor(log -> room(run.apply(free.times(Math.exp(log)))) - room, excess);
+            if (Double.isNaN(factor)) return null;
+            Night lighter = run.apply(habit.times(factor));
+            return Math.abs(room(lighter) - room) < HELD ? new SameWarmth(factor, lighter.wood()) : null;
         } catch (StepFailure | Ledger.LedgerFault | RigFault e) {
             // so much or so little wood is no rig that can be run
             return null;
         }
     }
 
-    /** Whether a night may have had fewer loads than the clock tells; one of other than whole days may. */
-    private static boolean skips(Habit.Clock clock, NightRun.Ask ask, Night night) {
-        double days = Duration.between(ask.from(), ask.until()).toMinutes() / 1440.0;
-        return night.loads() != clock.loads().size() * days;
+    /** Loads that the clock tells in the hours asked for. */
+    private static double loads(Habit.Clock habit, NightRun.Ask ask) {
+        return habit.loads().size() * Duration.between(ask.from(), ask.until()).toMinutes() / 1440.0;
     }
 
-    /** The answer, where it holds with the limits that the habit has. */
-    private static SameWarmth held(
-            Rig rig, Habit.Clock clock, double log, Weather weather, NightRun.Ask ask, Standing near, double room) {
-        double factor = Math.exp(log);
-        Habit.Clock own = times(clock, factor, clock.skipAbove(), clock.skipRoomAbove());
-        Night night = night(rig, own, weather, ask, near);
-        return Math.abs(room(night) - room) < HELD ? new SameWarmth(factor, night.wood()) : null;
+    /**
+     * By secants.
+     *
+     * @param excess of the room by the factor's logarithm, K
+     * @param as     it is, K
+     * @return NaN where there is none
+     */
+    private static double factor(DoubleUnaryOperator excess, double as) {
+        double a = 0;
+        double fa = as;
+        double b = fa > 0 ? -0.1 : 0.1;
+        for (int k = 0; k < MOST_RUNS && b > Math.log(LIGHTEST) && b < Math.log(HEAVIEST); k++) {
+            double fb = excess.applyAsDouble(b);
+            if (Math.abs(fb) < ALIKE) return Math.exp(b);
+            double slope = (fb - fa) / (b - a);
+            if (!(slope >= FELT)) return Double.NaN;
+            a = b;
+            fa = fb;
+            b -= fb / slope;
+        }
+        return Double.NaN;
     }
 
     private static Night night(Rig rig, Habit habit, Weather weather, NightRun.Ask ask, Standing near) {
         Hurry hurry = new Hurry(near, Hurry.NONE.mostDays(), Hurry.NONE.livedDays(), () -> true);
         NightRun.Settled settled = NightRun.settled(rig.fired(habit, rig.stove().air()), weather, ask, hurry);
         return NightRun.record(settled.simulation(), weather, ask, NightRun.startWords(weather));
-    }
-
-    private static Habit.Clock times(Habit.Clock clock, double factor, double skipAbove, double skipRoomAbove) {
-        List<Habit.Load> loads = clock.loads().stream()
-                .map(l -> new Habit.Load(l.at(), factor * l.mass()))
-                .toList();
-        return new Habit.Clock(loads, skipAbove, skipRoomAbove);
     }
 }

@@ -114,11 +114,8 @@ class MonotoneTest {
     @Test
     void moreWoodNeverMakesAColderMorning() {
         neverColder("a third more wood in every load", ROUNDING, rig -> {
-            List<Habit.Load> loads = ((Habit.Clock) rig.habit())
-                    .loads().stream()
-                            .map(l -> new Habit.Load(l.at(), 1.33 * l.mass()))
-                            .toList();
-            return Changed.with(rig, "habit", new Habit.Clock(loads, Double.NaN));
+            Habit.Clock heavier = ((Habit.Clock) rig.habit()).times(1.33);
+            return Changed.with(rig, "habit", heavier.unskipped());
         });
     }
 
@@ -153,11 +150,8 @@ class MonotoneTest {
             double wet = f.wetBasis();
             double dry = 0.5 * wet;
             Fuel drier = new Fuel(f.species(), dry, Fuel.Basis.WET, f.form(), f.stackSolid());
-            List<Habit.Load> loads = ((Habit.Clock) rig.habit())
-                    .loads().stream()
-                            .map(l -> new Habit.Load(l.at(), l.mass() * (1 - wet) / (1 - dry)))
-                            .toList();
-            return Changed.with(rig, "fuel", drier, "habit", new Habit.Clock(loads, Double.NaN));
+            Habit.Clock heavier = ((Habit.Clock) rig.habit()).times((1 - wet) / (1 - dry));
+            return Changed.with(rig, "fuel", drier, "habit", heavier.unskipped());
         });
     }
 }

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import stokewell.network.Compiler;
 import stokewell.rig.Changed;
@@ -59,11 +58,7 @@ class SameWarmthTest {
     }
 
     private static Rig times(Rig rig, double factor) {
-        Habit.Clock clock = (Habit.Clock) rig.habit();
-        List<Habit.Load> loads = clock.loads().stream()
-                .map(l -> new Habit.Load(l.at(), factor * l.mass()))
-                .toList();
-        return rig.fired(new Habit.Clock(loads, clock.skipAbove()), rig.stove().air());
+        return rig.fired(((Habit.Clock) rig.habit()).times(factor), rig.stove().air());
     }
 
     @Test

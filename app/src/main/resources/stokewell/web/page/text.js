@@ -127,7 +127,7 @@ export const t = {
 
   helpNote: "Single changes, each one run through this same night. Wood saved is what all loads together may be lighter by if the room is to be as warm over the day as it is now; a dash where a thermostat, a rule or a skipped load decides that.",
   helpRun: "Try the changes", helpAgain: "Try them again", helpOld: "The rig has changed since: try the changes again.",
-  help: { morning: "morning", lowest: "lowest room", wood: "wood saved", laid: kg => `With ${kg} more wood laid on.`, skipped: kg => `${kg} less wood laid on: a load was skipped, as the habit has it.`,
+  help: { morning: "morning", lowest: "lowest room", wood: "wood saved", laid: kg => `With ${kg} more wood laid on.`, skipped: kg => `${kg} less wood laid on: store or room was so warm that the habit leaves a load out.`,
     by: "Best first by", byWhat: { morningK: "the morning", sameWarmthKg: "the wood saved" }, boil: "boil margin", effort: what => `Effort: ${what}` },
   tryIt: "Try it",
 

@@ -1,4 +1,4 @@
-// What would help? Single changes, each run, ranked by what they bring in the morning.
+// What would help? Single changes, each run, ranked by what they bring in the morning or save in wood.
 import { h } from "../look/draw.js";
 import { state, update } from "../state.js";
 import { begin, halt, change, go } from "../deeds.js";
