@@ -88,7 +88,7 @@ final class Bed {
         rv = phi * rv0;
         rc = phi * rc0;
         release = rv * burn.heatOfVolatiles() + rc * burn.heatOfChar();
-        double z = Math.max(gas, Fire.COLDEST) / HALF_COLD;
+        double z = Math.max(gas, Furnace.COLDEST) / HALF_COLD;
         z *= z;
         cold = 1 / (1 + z * z * z);
         smokeShare = SMOKE + STARVED_SMOKE * (1 - phi) + COLD_SMOKE * cold;
@@ -157,7 +157,7 @@ final class Bed {
         dSmoke[CHAR] -= starved * dC;
         dSmoke[AIR] -= starved * dA;
         double z = (1 - cold) / cold;
-        double dCold = gas > Fire.COLDEST ? -cold * cold * 6 * z / gas : 0;
+        double dCold = gas > Furnace.COLDEST ? -cold * cold * 6 * z / gas : 0;
         dSmoke[GAS] += COLD_SMOKE * dCold * release;
     }
 }

@@ -28,12 +28,4 @@ final class Slots {
     static void scatter(double[] v, int[] slots, double[] gradient, double factor) {
         for (int i = 0; i < slots.length; i += 2) v[slots[i + 1]] += factor * gradient[slots[i]];
     }
-
-    /** Adds the slopes of a surface, whose slots come in the order volatiles, char, gas, itself. */
-    static void add(double[] v, int[] slots, double dV, double dC, double dG, double dT) {
-        v[slots[1]] += dV;
-        v[slots[3]] += dC;
-        v[slots[5]] += dG;
-        v[slots[7]] += dT;
-    }
 }
