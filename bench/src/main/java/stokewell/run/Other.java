@@ -35,9 +35,6 @@ public final class Other {
         void state(double[] y);
     }
 
-    /** As {@link Simulation} has it, kg. */
-    private static final double LEAST_LOAD = 0.05;
-
     private final Plant plant;
     private final Network network;
     private final Stoker stoker;
@@ -223,13 +220,8 @@ public final class Other {
 
     private void load(double t, double wanted) {
         double[] x = network.columns(t, y);
-        double mass = Math.min(wanted, stoker.fits(x));
-        boolean drowned = stoker.drowned(x);
-        if (mass < LEAST_LOAD && !drowned || stoker.storeIsHot(x) || stoker.roomIsWarm(x)) {
-            stoker.skipped(t);
-            return;
-        }
-        if (drowned) {
+        if (stoker.leavesOut(x, wanted, t, event -> {})) return;
+        if (stoker.drowned(x)) {
             stoker.rake(y, x);
             x = network.columns(t, y);
         }

@@ -41,12 +41,6 @@ public final class Simulation {
     /** First step after the fire is banked, s. */
     private static final double AFTER_BANKING = 9;
 
-    /** Metal that nobody pours water on, K. */
-    private static final double HOT_METAL = 333;
-
-    /** Less room than this in the firebox is no room for a stick, kg. */
-    private static final double LEAST_LOAD = 0.05;
-
     private final Plant plant;
     private final Network network;
     private final Integrator integrator;
@@ -56,6 +50,7 @@ public final class Simulation {
     private final List<Latch> latches;
     private final Drives drives;
     private final Books books;
+    private final Filling filling;
 
     private State state;
     private List<Event> events;
@@ -79,6 +74,7 @@ public final class Simulation {
         latches = plant.latches();
         drives = new Drives(plant.driven());
         books = new Books(plant);
+        filling = new Filling(plant);
         int count = latches.size() + 2;
         network.watch(new Network.Switching() {
             @Override
@@ -123,7 +119,7 @@ public final class Simulation {
     void rewind(double t) {
         stoker.shift(t - state.t);
         state.t = t;
-        topUp();
+        filling.full(state);
         // a filled loop has its pressure back
         if (plant.sealed() != null) start();
         begin();
@@ -147,7 +143,7 @@ public final class Simulation {
         state = new State(t, other.states(), new double[network.sums()]);
         drives.free();
         for (int i = 0; i < latches.size(); i++) latches.get(i).set(other.closed(i));
-        topUp();
+        filling.full(state);
         stoker.take(other.stoker(), t - other.time());
         plant.exchange().doors(clock.doorsOpen(secondOfDay(t)));
         plant.people().power(clock.gains(secondOfDay(t)));
@@ -186,42 +182,9 @@ public final class Simulation {
         }
     }
 
-    /**
-     * Fills header and pickups, as somebody does before a day begins. A rig that boils would else boil dry while it settles,
-     * and its night would show no boiling at all.
-     */
-    private void topUp() {
-        if (plant.header() < 0) return;
-        double[] full = network.start();
-        int header = Plant.state(plant.header());
-        state.y[header] = full[header];
-        for (int wet : plant.wet()) state.y[Plant.state(wet)] = full[Plant.state(wet)];
-        if (plant.sealed() == null) return;
-        state.y[Plant.state(plant.sealed().steam())] = 0;
-        // a closed loop is filled up to its pressure, and no further while it stands higher
-        int letOut = Plant.state(plant.sealed().letOut());
-        double fill = plant.rig().safety().vessel().fill();
-        double wanted = plant.sealed().letOutFor(network.columns(state.t, state.y), fill);
-        state.y[letOut] = Math.max(0, Math.min(state.y[letOut], wanted));
-    }
-
-    /**
-     * Fills up the header as somebody does who looks once a week, and the pickups from it unless their metal is hot: nobody
-     * pours water on hot metal. Returns the water that it took, kg.
-     */
+    /** Fills the loop up as somebody does who looks once a week. Returns the water that it took, kg. */
     double fillUp() {
-        if (plant.header() < 0) return 0;
-        double[] full = network.start();
-        int header = Plant.state(plant.header());
-        double water = Math.max(0, full[header] - state.y[header]);
-        state.y[header] = Math.max(full[header], state.y[header]);
-        for (int i = 0; i < plant.wet().length; i++) {
-            int wet = Plant.state(plant.wet()[i]);
-            boolean hot = state.y[Plant.state(plant.pickups().get(i).wall())] > HOT_METAL;
-            if (hot || state.y[wet] >= full[wet]) continue;
-            water += plant.pickups().get(i).full() * (full[wet] - state.y[wet]);
-            state.y[wet] = full[wet];
-        }
+        double water = filling.weekly(state);
         if (water > 0.1) {
             events.add(new Event.ToppedUp(state.t, water));
             integrator.forget(AFTER_LOAD);
@@ -363,21 +326,7 @@ public final class Simulation {
 
     private void load(double wanted) {
         double[] x = network.columns(state.t, state.y);
-        double mass = Math.min(wanted, stoker.fits(x));
-        if (mass < LEAST_LOAD && !stoker.drowned(x)) {
-            stoker.skipped(state.t);
-            return;
-        }
-        if (stoker.storeIsHot(x)) {
-            events.add(new Event.Skipped(state.t, x[plant.store()[0]]));
-            stoker.skipped(state.t);
-            return;
-        }
-        if (stoker.roomIsWarm(x)) {
-            events.add(new Event.RoomWarm(state.t, x[plant.room()]));
-            stoker.skipped(state.t);
-            return;
-        }
+        if (stoker.leavesOut(x, wanted, state.t, events::add)) return;
         if (stoker.drowned(x)) {
             double bed = plant.fire().bed(x) - x[plant.raw()];
             books.raked(stoker.rake(state.y, x));

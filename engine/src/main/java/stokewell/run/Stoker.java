@@ -1,5 +1,6 @@
 package stokewell.run;
 
+import java.util.function.Consumer;
 import stokewell.fire.Burn;
 import stokewell.matter.Wood;
 import stokewell.network.Driven;
@@ -27,6 +28,9 @@ final class Stoker {
 
     /** How long a load is put off when store or room is hot enough, s. */
     private static final double LOOK_AGAIN = 1800;
+
+    /** Less room than this in the firebox is no room for a stick, kg. */
+    private static final double LEAST = 0.05;
 
     private final Plant plant;
     /** Mass of solid wood with its water, kg/m3. */
@@ -69,19 +73,6 @@ final class Stoker {
         burning = other.burning;
     }
 
-    /** A load was left out because store or room is hot enough: look again later. */
-    void skipped(double t) {
-        waitsUntil = t + LOOK_AGAIN;
-    }
-
-    boolean burning() {
-        return burning;
-    }
-
-    double lastMass() {
-        return lastMass;
-    }
-
     /** Negative until the rule calls for a load. */
     double ruleCalls(double[] x, double t, double secondOfDay) {
         if (!(plant.rig().habit() instanceof Habit.Rule r)) return -1;
@@ -104,15 +95,22 @@ final class Stoker {
         return 0.05 * lastMass - x[plant.raw()] - x[plant.volatiles()];
     }
 
-    /** Whether a load is left out because the store is hot enough. */
-    boolean storeIsHot(double[] x) {
-        return plant.store().length > 0
-                && x[plant.store()[0]] > plant.rig().habit().skipAbove();
-    }
-
-    /** Whether a load is left out because the room is warm enough. */
-    boolean roomIsWarm(double[] x) {
-        return x[plant.room()] > plant.rig().habit().skipRoomAbove();
+    /** Whether a load is left out, and looked for again later: no room in the firebox, store or room hot enough. */
+    boolean leavesOut(double[] x, double wanted, double t, Consumer<Event> told) {
+        Habit habit = plant.rig().habit();
+        boolean stored = plant.store().length > 0;
+        if (Math.min(wanted, fits(x)) < LEAST && !drowned(x)) {
+            waitsUntil = t + LOOK_AGAIN;
+        } else if (stored && x[plant.store()[0]] > habit.skipAbove()) {
+            told.accept(new Event.Skipped(t, x[plant.store()[0]]));
+            waitsUntil = t + LOOK_AGAIN;
+        } else if (x[plant.room()] > habit.skipRoomAbove()) {
+            told.accept(new Event.RoomWarm(t, x[plant.room()]));
+            waitsUntil = t + LOOK_AGAIN;
+        } else {
+            return false;
+        }
+        return true;
     }
 
     /** Whether the fire is out under a heap that would drown any new one: more water than wood and coals. */
