@@ -59,7 +59,9 @@ function breakLine(L) {
 /** What it is like outdoors and in the room, in words on the drawing. */
 export function climate(L, now, chosen, open) {
   const { X, Y } = L, small = L.phone, w = small ? 62 : 98, tall = small ? 34 : 46;
-  const right = X(L.inner) - (L.cutRoom ? L.L(0.18) + 12 : 6), hung = L.emitters.filter(e => e.hung && X(e.x + e.w) + 30 > right - w);
+  const right = X(L.inner) - (L.cutRoom ? L.L(0.18) + 12 : 6);
+  // under an emitter that hangs in the corner under the roof, where its pipes leave no better place
+  const hung = L.emitters.filter(e => e.hung && X(e.x + e.w) + 30 > right - w && Y(e.low + e.h) < Y(L.room) + tall + 12);
   const top = hung.length ? Y(Math.min(...hung.map(e => e.low)) - 0.15) : Y(L.room) + 8;
   return [
     touchable("room", `${t.part.room}: ${degrees(now.room)}`, chosen, open, [
