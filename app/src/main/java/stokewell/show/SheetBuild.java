@@ -52,7 +52,11 @@ final class SheetBuild {
                 "note",
                 "Heights, tank and insulation to scale, about 1:" + Math.round(drawing.reduced())
                         + " on this paper; the stove's width is guessed from its surface, and how far things stand apart is yours. "
-                        + "Every pipe rises without a dip from the pickup to the vent.");
+                        + (rig.loop() == null
+                                ? ""
+                                : rig.safety().closed()
+                                        ? "Every pipe rises without a dip from the pickup to a vent at each high point."
+                                        : "Every pipe rises without a dip from the pickup to the vent."));
         if (loop != null) page.figure("", loop);
         page.open("pair");
         page.open("half");

@@ -52,9 +52,13 @@ final class SheetMarkup {
         Escape.into(out, content).append("\"/>\n");
     }
 
-    /** Words in which no line ends within a temperature or between the parts of a unit. */
+    /**
+     * Words in which no line ends within a temperature or between the parts of a unit. Joined by spaces that do not break: a box of
+     * its own round each number would be written after the rest of its line, and read so by a screen reader.
+     */
     private static StringBuilder text(StringBuilder out, String words) {
-        return out.append(WHOLE.matcher(Escape.of(words)).replaceAll("<span class=\"whole\">$0</span>"));
+        return out.append(
+                WHOLE.matcher(Escape.of(words)).replaceAll(m -> m.group().replace(' ', '\u00a0')));
     }
 
     /** Begins a part of the sheet. @param fresh whether it begins a page */

@@ -47,7 +47,6 @@ final class SheetStyle {
             th, td { text-align: left; vertical-align: top; padding: .08em .7em .08em 0; font-weight: normal; }
             td { border-bottom: 1px solid #ccc; }
             th { border-bottom: 1px solid #111; color: #333; font-size: .92em; }
-            .whole { white-space: nowrap; }
             .n { text-align: right; white-space: nowrap; padding-right: 1.1em; }
             th:last-child, td:last-child { padding-right: 0; }
             .big td { font-size: 1.5em; font-weight: bold; line-height: 1.2; border-bottom: none; }

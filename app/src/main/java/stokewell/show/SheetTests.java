@@ -69,8 +69,10 @@ final class SheetTests {
         boolean closed = rig.safety().closed();
         test(
                 "Follow every pipe with a finger.",
-                "It rises from pickup to vent with no dip, and between the fire and "
-                        + (closed ? "the relief valve" : "the open vent") + " there is nothing that shuts.");
+                closed
+                        ? "It rises from the pickup to a vent at each high point with no dip, and between the fire and the relief valve "
+                                + "there is nothing that shuts."
+                        : "It rises from pickup to vent with no dip, and between the fire and the open vent there is nothing that shuts.");
         test(
                 "Leak test of pickups and pipes, cold, with water, before the tank is joined. " + pressure(),
                 "Nothing drips, the gauge stands still. Never with air: it bursts.");

@@ -98,7 +98,10 @@ final class SheetWall {
                 point(
                         "It may be frozen.",
                         frost(),
-                        "Light nothing, not even a small fire. Warm the room by other means until every pipe, the vent and the header are well above freezing, see that the vent breathes and that water moves, then look for leaks."));
+                        "Light nothing, not even a small fire. Warm the room by other means until "
+                                + (closed
+                                        ? "every pipe is well above freezing, see that water moves, then look for leaks."
+                                        : "every pipe, the vent and the header are well above freezing, see that the vent breathes and that water moves, then look for leaks.")));
         list.add(roar());
         list.add(alarm());
         list.add(coals());

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
@@ -50,6 +51,15 @@ class DocumentsTest {
                     .as("%s of %s", shown.subList(Math.max(0, i - 8), i + 1), given.get(i))
                     .isTrue();
         }
+    }
+
+    @Test
+    void allKeysAreThoseOfTheReader() throws IOException {
+        Path document = Path.of("../docs/keys.md");
+        String head = text(document).substring(0, text(document).indexOf("| key "));
+        String now = head + run("keys").strip() + "\n";
+        if (WRITE) Files.writeString(document, now);
+        assertThat(text(document)).isEqualTo(now);
     }
 
     /** All but plots and bars. */

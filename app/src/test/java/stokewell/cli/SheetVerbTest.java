@@ -60,6 +60,50 @@ class SheetVerbTest {
         return reader.getText(pdf).replace('\u00a0', ' ');
     }
 
+    /** As it is written in the file, which is how a screen reader takes it. */
+    private static String written(PDDocument pdf) throws IOException {
+        return new PDFTextStripper().getText(pdf).replaceAll("[\\s\u00a0]+", " ");
+    }
+
+    @Test
+    void aSentenceIsWrittenInTheOrderInWhichItIsRead() throws Exception {
+        try (PDDocument pdf = Loader.loadPDF(Sheet.pdf(closed(), UnitSystem.SI, Paper.A4))) {
+            assertThat(written(pdf))
+                    .containsPattern(
+                            "grow by [\\d.]+ L to 90 °C( \\(194 °F\\))?; \\d+ L of vessel are asked, 60 L are there")
+                    .containsPattern("Do not start the pump again while|Shut the air, put no wood on");
+        }
+        for (String example : List.of("joinery", "boat-shed", "saddlery")) {
+            try (PDDocument pdf = Loader.loadPDF(Sheet.pdf(facts(example), UnitSystem.SI, Paper.A4))) {
+                assertThat(written(pdf))
+                        .as(example)
+                        .containsPattern("Hot alarm's sensor in water of \\d+ °C, a good thermometer beside it")
+                        .containsPattern("It reads 0 °C and \\d+ °C, 1 K more or less; its clip holds");
+            }
+        }
+    }
+
+    private static SheetFacts closed() throws Exception {
+        Path file = Path.of("../examples/saddlery.yaml");
+        String safety =
+                "safety={vessel: {volume: 60 L, precharge: 0.5 bar, fill: 0.8 bar}, relief: {opens: 2 bar, rated: 30 kW, "
+                        + "at stove: yes, clear outlet: yes}, discharge: {power: 20 kW, without power: yes}}";
+        Rig rig = RigFile.read(file, List.of(safety)).rig();
+        WeatherChoice outdoors = WeatherChoice.of(null, rig, file, UnitSystem.SI);
+        return SheetFacts.of(rig, outdoors.weather(), CheckVerb.drilled(rig, outdoors, EnumSet.allOf(Fault.class)));
+    }
+
+    @Test
+    void aClosedRigIsToldOfNoHeader() throws Exception {
+        try (PDDocument pdf = Loader.loadPDF(Sheet.pdf(closed(), UnitSystem.SI, Paper.A4))) {
+            assertThat(written(pdf))
+                    .doesNotContainIgnoringCase("header")
+                    .doesNotContain("open vent")
+                    .doesNotContain("to the vent.")
+                    .contains("vessel's water, cold");
+        }
+    }
+
     /** Cut sizes by hand: a box of 1250 mm in 5 mm is 1260; π x (38 + 1/8) in = 119.8 in; 700 mm + 2 x 2 mm; π x 702 mm = 2205. */
     @ParameterizedTest(name = "{0} on {1} in {2}")
     @CsvSource({

@@ -34,10 +34,13 @@ final class Advice {
             case DRY_REFILLED ->
                 "Never let water into a hot dry coil: take the fire away and wait until it is hand-warm, usually the next day.";
             case FROZEN_RUN ->
-                "Never light a fire on a rig that may be frozen: warm the room by other means first, then see that the vent "
-                        + "breathes.";
+                "Never light a fire on a rig that may be frozen: warm the room by other means first, then see that "
+                        + (rig.safety().closed() ? "water moves." : "the vent breathes.");
             case LEAK ->
-                "Read the level every week in mm and write it down; a tray and a floor alarm. Below the mark light no fire, and "
+                (rig.safety().closed()
+                                ? "Read the gauge every week and write it down"
+                                : "Read the level every week in mm and write it down")
+                        + "; a tray and a floor alarm. Below the mark light no fire, and "
                         + "fill only when the coil is hand-warm.";
             case VENT_NARROW ->
                 "Look through the vent each autumn, cold; a narrow one throws its water before it bursts. Shut the air.";

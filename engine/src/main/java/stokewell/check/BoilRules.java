@@ -6,7 +6,7 @@ import java.util.StringJoiner;
 import stokewell.rig.Pickup;
 import stokewell.transfer.Boiling;
 
-/** How near the water is to boiling: on a normal day, in a power cut, at the wall; frost. */
+/** How near the water is to boiling: on a normal day, in a power cut, at the wall. */
 final class BoilRules {
 
     private static final double NEVER = Double.POSITIVE_INFINITY;
@@ -21,8 +21,6 @@ final class BoilRules {
         bare(s, f);
         flux(s, f);
         furred(s, f);
-        frost(s, f);
-        frostyNight(s, f);
     }
 
     private static void normal(Subject s, Findings f) {
@@ -178,7 +176,10 @@ final class BoilRules {
                     "boil.dry",
                     "After " + worst.fault().title() + " metal is bare in " + Telling.span(worst.exposed()) + ".",
                     flash,
-                    "A header that holds more, and an alarm on low level. Dry, red or ticking: fire out, nothing in, wait until "
+                    (s.safety().closed()
+                                    ? "An alarm on low pressure."
+                                    : "A header that holds more, and an alarm on low level.")
+                            + " Dry, red or ticking: fire out, nothing in, wait until "
                             + "the next day.",
                     basis);
         } else if (dry != null) {
@@ -231,55 +232,5 @@ final class BoilRules {
                 d.sentence(),
                 "Brush it weekly; note how many degrees the store gains in an hour of full fire, and compare each month.",
                 "a drill: 3 mm (1/8 in) of soot at 0.1 W/m·K, 2 mm (1/16 in) of lime at 0.8 W/m·K; practice");
-    }
-
-    /** A normal night in which the room itself freezes. */
-    private static void frostyNight(Subject s, Findings f) {
-        double lowest = s.day().lowestRoom().room();
-        if (!s.wet() || s.safety().closed() || s.rig().loop().glycol() > 0 || !(lowest < Subject.K)) return;
-        f.mend(
-                "frost.night",
-                "The room freezes on a normal night: " + Telling.degrees(lowest) + ".",
-                "Header, cold feed and vent stand still in it. A vent that is plugged with ice makes a sealed pot of an open rig.",
-                "Keep the room above freezing, or bring header, feed and vent into a warm corner behind insulation, and see before "
-                        + "every fire that the vent breathes.",
-                "a run of the normal day; explosions of frozen coils");
-    }
-
-    private static void frost(Subject s, Findings f) {
-        Drill d = s.drill(Fault.FROZEN_RUN);
-        if (d == null || d.freezing() == NEVER) {
-            if (d != null)
-                f.fine("frost.run", "It does not freeze in the weather given.", d.sentence(), "a run without fire");
-            return;
-        }
-        double stands = s.around().coldAndFull();
-        String after = Telling.span(d.freezing());
-        String basis = "safety alerts after explosions of frozen back boilers and coils; relief at the stove itself";
-        Level level = Severity.frozen(s.safety(), d.freezing());
-        if (level == Level.MIND) {
-            f.ask(
-                    "frost.run",
-                    "safety.surroundings.coldAndFull: 12 h",
-                    "How long does the rig stand cold and full in frost at the longest?",
-                    "Without a fire the first water freezes after " + after + ". A fire on a frozen coil bursts it.",
-                    basis);
-        } else if (level == Level.STOP) {
-            f.stop(
-                    "frost.run",
-                    "It may be frozen when you light it: it stands cold for " + Telling.span(stands)
-                            + " and freezes after " + after + ".",
-                    d.sentence(),
-                    "Drain it, or fill the loop with 30 % or more of propylene glycol behind a coil, or keep the room above "
-                            + "freezing. Hang the sign: frozen or not sure, do not light. Relief at the stove itself.",
-                    basis);
-        } else {
-            f.fine(
-                    "frost.run",
-                    "It is fired again before it freezes.",
-                    "It freezes after " + after + " and stands cold for " + Telling.span(stands)
-                            + ". Not sure? Do not light: warm the room first.",
-                    basis);
-        }
     }
 }

@@ -36,6 +36,7 @@ public record Check(List<Finding> findings, boolean whole) {
             OutletRules.look(s, f);
             HeaderRules.look(s, f);
             FlowRules.look(s, f);
+            FrostRules.look(s, f);
             PumpRules.look(s, f);
             MetalRules.look(s, f);
         }

@@ -14,7 +14,7 @@ public enum Fault {
     STORE_FULL("store full", "the store is hot to its bottom when the fire is lit for more"),
     OVER_FIRE("over-fire", "the air is left wide open"),
     DOUBLE_LOAD("double load", "twice the wood goes on"),
-    LOW_WATER("low water", "the header is empty and the loop has lost its level: nothing circulates"),
+    LOW_WATER("low water", "so much water is gone that nothing circulates, and none is left to fill the coil"),
     DRY_REFILLED("dry coil refilled", "water is let into a coil that has boiled dry"),
     FROZEN_RUN("frozen run", "the rig stands cold and full, then a fire is lit"),
     LEAK("leak", "a seam runs at 6 L/h and nobody looks"),

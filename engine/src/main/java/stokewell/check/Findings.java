@@ -32,7 +32,12 @@ final class Findings {
 
     /** An open question: not known is not fine. */
     void ask(String id, String entry, String question, String why, String basis) {
-        add(Level.MIND, id, question, why, "Answer it in the rig file: " + entry + ".", basis);
+        ask(Level.MIND, id, entry, question, why, basis);
+    }
+
+    /** An open question that weighs as much as what would happen. */
+    void ask(Level level, String id, String entry, String question, String why, String basis) {
+        add(level, id, question, why, "Answer it in the rig file: " + entry + ".", basis);
     }
 
     List<Finding> list() {

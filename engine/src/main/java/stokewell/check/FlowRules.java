@@ -2,12 +2,13 @@ package stokewell.check;
 
 import static stokewell.check.Findings.say;
 
+import java.util.List;
 import stokewell.matter.Glycol;
 import stokewell.rig.Contents;
 import stokewell.rig.Loop;
 import stokewell.rig.Pipe;
 
-/** The loop: does it circulate, where does air stay, does it run backwards, does it freeze. */
+/** The loop: does it circulate, where does air stay, does it run backwards; its glycol. */
 final class FlowRules {
 
     /** Backward flow that counts, kg/s. */
@@ -19,10 +20,10 @@ final class FlowRules {
         slope(s, f);
         air(s, f);
         ports(s, f);
+        level(s, f);
         checkValve(s, f);
         reverse(s, f);
         glycol(s, f);
-        pipeFrost(s, f);
     }
 
     private static double supplyHeight(Subject s) {
@@ -68,15 +69,38 @@ final class FlowRules {
             f.fine("loop.air", "Air in the loop boils nothing.", d.sentence(), basis);
             return;
         }
-        f.add(
-                d.level(),
-                "loop.air",
-                "Air in the loop, low water or one shut valve boils the coil " + Telling.later(d.firstBoil()) + ".",
-                (s.pumped() ? "The pump hums and moves nothing, and gravity" : "Gravity")
-                        + " stops too. It comes at the first filling, after a top-up, after boiling.",
-                "Let every pipe rise to a vent; purge at 0.6 m/s; no valve in the loop that a hand can shut. Coil over 25 K (45 "
-                        + "°F) above the store with the pump on: air or a shut valve, shut the air of the stove.",
-                basis);
+        String what = "Air in the loop, or one shut valve, boils the coil " + Telling.later(d.firstBoil()) + ".";
+        String why = (s.pumped() ? "The pump hums and moves nothing, and gravity" : "Gravity")
+                + " stops too. It comes at the first filling, after a top-up, after boiling.";
+        String watch = "Coil over 25 K (45 °F) above the store" + (s.pumped() ? " with the pump on" : "")
+                + ": air or a shut valve, shut the air of the stove.";
+        Boolean rises = s.safety().loopRises();
+        if (rises == null) {
+            f.ask(
+                    d.level(),
+                    "loop.air",
+                    "safety.loopRises: yes or no",
+                    what + " Does every pipe rise to a vent, with no valve that a hand can shut?",
+                    why + " " + watch,
+                    basis);
+        } else if (!rises) {
+            f.add(
+                    d.level(),
+                    "loop.air",
+                    what,
+                    why,
+                    "Let every pipe rise to a vent; purge at 0.6 m/s; no valve in the loop that a hand can shut. "
+                            + watch,
+                    basis);
+        } else {
+            f.mind(
+                    "loop.air",
+                    what,
+                    why + " As answered, its pipes rise to a vent and nothing in it shuts.",
+                    "Bleed and purge at 0.6 m/s after every filling, and see it move before the fire is large. "
+                            + watch,
+                    basis);
+        }
     }
 
     private static void ports(Subject s, Findings f) {
@@ -102,21 +126,38 @@ final class FlowRules {
                     "Put it 150 mm (6 in) below the lowest level, mark that level, and read it weekly in mm.",
                     "ports 150 mm under the lowest level: practice");
         }
+    }
+
+    /** Whether somebody sees that water goes, before nothing circulates any more. */
+    private static void level(Subject s, Findings f) {
         Boolean watched = s.around().levelWatched();
-        String basis = "weekly level in mm and its trend; a tray and a floor alarm under a store";
+        Drill low = s.drill(Fault.LOW_WATER);
+        boolean closed = s.safety().closed();
+        String basis = closed
+                ? "the gauge of a closed loop read every week; a tray and a floor alarm under a store"
+                : "weekly level in mm and its trend; a tray and a floor alarm under a store";
+        String why = (closed
+                        ? "Leaks take it down unseen; then air comes in at the top and nothing circulates."
+                        : "Leaks and evaporation take it down unseen; insulation soaks, then the coil runs dry.")
+                + (low == null || low.firstBoil() == Double.POSITIVE_INFINITY
+                        ? ""
+                        : " Lit like that, it boils " + Telling.later(low.firstBoil()) + ".");
         if (watched == null) {
             f.ask(
+                    low == null || low.level().compareTo(Level.MIND) > 0 ? Level.MIND : low.level(),
                     "water.level",
                     "safety.surroundings.levelWatched: yes or no",
-                    "Is a low water level noticed in time?",
-                    "Leaks and evaporation take it down unseen; insulation soaks, then the coil runs dry.",
+                    closed ? "Is it noticed in time when the pressure falls?" : "Is a low water level noticed in time?",
+                    why,
                     basis);
         } else if (!watched) {
             f.mend(
                     "water.level",
-                    "Nobody sees the water level fall.",
-                    "Leaks and evaporation take it down unseen; insulation soaks, then the coil runs dry.",
-                    "A sight glass or a float with a light, read every week; do not light below the mark.",
+                    closed ? "Nobody sees the pressure fall." : "Nobody sees the water level fall.",
+                    why,
+                    closed
+                            ? "A gauge where you pass it, read every week, and a switch that rings below its mark; do not light below it."
+                            : "A sight glass or a float with a light, read every week; do not light below the mark.",
                     basis);
         }
     }
@@ -206,25 +247,30 @@ final class FlowRules {
         f.mind(
                 "glycol.cooked",
                 "Glycol that stands in a boiling coil turns to acid.",
-                "Above 120 °C (250 °F) it breaks; one power cut can do it.",
+                "Above 120 °C (250 °F) it breaks." + cooked(s),
                 "Test it every year and after each overheat; change it when it is below pH 7.",
                 "makers of inhibited propylene glycol");
+    }
+
+    /** The hottest metal that its fluid touches when nothing moves. */
+    private static String cooked(Subject s) {
+        Drill worst = null;
+        for (Fault fault : List.of(Fault.POWER_OUT, Fault.PUMP_DEAD, Fault.AIR_LOCK)) {
+            Drill d = s.drill(fault);
+            boolean hotter = d != null
+                    && (worst == null || d.metal().temperature() > worst.metal().temperature());
+            if (hotter) worst = d;
+        }
+        if (worst == null) return "";
+        return say(
+                " When it stands still (%s) the coil's metal comes to %s, its fluid to %s.",
+                worst.fault().title(),
+                Telling.degrees(worst.metal().temperature()),
+                Telling.degrees(worst.water().temperature()));
     }
 
     private static boolean outdoors(Subject s) {
         Loop l = s.rig().loop();
         return l.supply().where() == Pipe.Where.OUTDOORS || l.back().where() == Pipe.Where.OUTDOORS;
-    }
-
-    private static void pipeFrost(Subject s, Findings f) {
-        if (!outdoors(s) || !s.frostyWinter() || s.rig().loop().glycol() > 0) return;
-        f.mend(
-                "frost.outdoors",
-                "Water pipes run outdoors in frost.",
-                say(
-                        "In a night of %s a still pipe freezes within hours, sooner than the rest of the rig.",
-                        Telling.degrees(s.rig().weather().low())),
-                "Bring them inside, bury them, or fill with 30 % glycol or more behind a coil in the store.",
-                "freezing of a still pipe by its own heat loss");
     }
 }

@@ -5,6 +5,7 @@ import static stokewell.check.Findings.say;
 import stokewell.loop.ExpansionTank;
 import stokewell.matter.Water;
 import stokewell.rig.Contents;
+import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
 import stokewell.rig.Store;
@@ -42,6 +43,17 @@ public final class HeaderRules {
         double grown = grown(content);
         return Math.max(
                 ExpansionTank.headerVolume(content, grown), rig.loop().header().water() + grown);
+    }
+
+    /**
+     * How far a vent's end must stand over its header's water, m: 450 mm (common practice, no source), or 150 mm and 40 mm for
+     * each metre from the lowest pickup to that water where that is more (Water Regulations Guide, G20.3, of gravity
+     * systems; as plumbers quote it).
+     */
+    public static double ventRise(Rig rig) {
+        double lowest =
+                rig.pickups().stream().mapToDouble(Pickup::elevation).min().orElse(0);
+        return Math.max(0.45, 0.15 + 0.04 * (rig.loop().header().level() - lowest));
     }
 
     private static void size(Subject s, Findings f) {

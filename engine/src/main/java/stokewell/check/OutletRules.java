@@ -10,9 +10,6 @@ import stokewell.rig.Safety;
 final class OutletRules {
 
     private static final double BAR = 1e5;
-    /** Vent end over the header's water. */
-    private static final double RISE = 0.45;
-
     private static final String NO_VALVE =
             "IMC 1006.5, US state boiler rules, EN 12828: nothing that shuts between a fire and its relief or vent";
 
@@ -58,7 +55,9 @@ final class OutletRules {
         Safety.OpenVent v = s.vent();
         double level = s.rig().loop().header().level();
         double top = s.highestPickup();
-        String rule = "common practice for open systems; BS 5449 family, from memory";
+        double least = HeaderRules.ventRise(s.rig());
+        String rule =
+                "common practice for open systems; 150 mm and 40 mm a metre of head by the Water Regulations Guide, G20.3";
         if (level <= top) {
             f.stop(
                     "vent.height",
@@ -92,17 +91,19 @@ final class OutletRules {
                     "vent.rise",
                     "safety.vent.rise",
                     "How far does the open end of the vent stand above the header's water?",
-                    "Below 450 mm a pump throws water over or draws air in.",
+                    say("Below %.0f mm a pump throws water over or draws air in.", 1000 * least),
                     rule);
-        } else if (v.rise() < RISE) {
+        } else if (v.rise() < least) {
             f.mend(
                     "vent.rise",
                     say("The vent's end stands %.0f mm above the header's water.", 1000 * v.rise()),
                     "The pump throws water over or draws air in.",
-                    "Raise it to 450 mm (18 in) at least, ending over the header.",
+                    say(
+                            "Raise it to %.0f mm (%.0f in) at least, ending over the header.",
+                            1000 * least, least / 0.0254),
                     rule);
         }
-        double end = level + (Double.isNaN(v.rise()) ? RISE : v.rise());
+        double end = level + (Double.isNaN(v.rise()) ? least : v.rise());
         double ceiling = s.rig().room().height();
         if (end > ceiling && s.frostyWinter()) {
             f.mind(

@@ -33,31 +33,40 @@ final class QuietFaults {
         rig = stage.rig;
     }
 
-    /** The level falls until the header is empty; then nothing circulates any more. */
+    /** The level falls until the header is empty, or a closed loop has no pressure left; then nothing circulates any more. */
     Drill leak() {
         return stage.play(sim -> {
             Plant plant = sim.plant();
+            SealedLoop sealed = plant.sealed();
             int header = Plant.state(plant.header());
-            int letOut =
-                    plant.sealed() == null ? -1 : Plant.state(plant.sealed().letOut());
+            double water = sealed == null ? sim.states()[header] : spare(sealed, sim);
             Follow follow = Follow.of(stage, sim, 48 * HOUR);
             double after = 0;
-            while (sim.states()[header] > 0 && after < 40 * HOUR) {
+            boolean left = water > 0;
+            while (left && after < 40 * HOUR) {
                 sim.intervene(y -> {
-                    double gone = Math.min(Math.max(0, y[header]), LEAK * 10 * MINUTE);
-                    y[header] -= gone;
-                    if (letOut >= 0) y[letOut] += gone;
+                    if (sealed != null) y[Plant.state(sealed.letOut())] += LEAK * 10 * MINUTE;
+                    else y[header] -= Math.min(Math.max(0, y[header]), LEAK * 10 * MINUTE);
                 });
                 after += 10 * MINUTE;
                 follow.until(after);
+                left = sealed == null ? sim.states()[header] > 0.01 : spare(sealed, sim) > 0;
             }
-            double empty = sim.states()[header] > 0.01 ? NEVER : after;
-            if (empty < NEVER) Stage.resisted(sim);
+            if (!left) {
+                sim.intervene(y -> y[header] = 0);
+                Stage.resisted(sim);
+            }
             Watch w = follow.fires(after);
-            double water = rig.loop().header().water() * 998;
-            String what = empty == NEVER
-                    ? say("At 6 L/h the header still holds water after %s.", Telling.span(after))
-                    : say("At 6 L/h the header is empty after %s; then nothing circulates.", Telling.span(empty));
+            String what = left
+                    ? say(
+                            "At 6 L/h the %s after %s.",
+                            sealed == null ? "header still holds water" : "loop still has pressure",
+                            Telling.span(after))
+                    : say(
+                            sealed == null
+                                    ? "At 6 L/h the header is empty after %s; then nothing circulates."
+                                    : "At 6 L/h the gauge stands at zero after %s; then air comes in at the top and nothing circulates.",
+                            Telling.span(after));
             what += w.firstBoil() == NEVER
                     ? " Nothing boils in the day that follows."
                     : say(" The water boils %s after the leak began.", Telling.span(w.firstBoil()));
@@ -65,6 +74,11 @@ final class QuietFaults {
                     " A drip of 0.04 L/h takes %s, and wet insulation is the first sign.", Telling.span(water / DRIP));
             return told(Fault.LEAK, w, List.of(), what);
         });
+    }
+
+    /** Water that a closed loop can lose before its gauge stands at zero, kg. */
+    private static double spare(SealedLoop sealed, Simulation sim) {
+        return Math.max(0, sealed.letOutFor(sim.columns(), 0) - sim.states()[Plant.state(sealed.letOut())]);
     }
 
     /** The pump stops on a loop whose pressure has dripped away, beside the same with its pressure. */
@@ -75,7 +89,7 @@ final class QuietFaults {
             int letOut = Plant.state(sealed.letOut());
             double before = sim.states()[letOut];
             double gauge = sealed.gauge(sim.columns());
-            double gone = Math.max(0, sealed.letOutFor(sim.columns(), 0) - before);
+            double gone = spare(sealed, sim);
             sim.intervene(y -> y[letOut] = before + gone);
             Watch w = Follow.of(stage, Stage.stopPump(sim), 8 * HOUR).out(false);
             String what = say(

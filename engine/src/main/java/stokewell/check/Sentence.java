@@ -1,11 +1,9 @@
 package stokewell.check;
 
 import java.util.Locale;
-import stokewell.loop.Freezing;
 import stokewell.matter.Water;
 import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
-import stokewell.transfer.Conduction;
 
 /** What happens, how long there is, what to do: one drill in plain words. */
 final class Sentence {
@@ -120,12 +118,7 @@ final class Sentence {
         Pipe pipe = rig.loop().back().where() == Pipe.Where.OUTDOORS
                 ? rig.loop().back()
                 : rig.loop().supply();
-        double outer = pipe.bore() + 2 * pipe.wall();
-        double ua = pipe.insulation() > 0
-                ? pipe.length() * Conduction.pipeLoss(outer / 2, pipe.insulation(), pipe.insulationConductivity(), 9)
-                : pipe.length() * Math.PI * outer * 10;
-        double around = Math.min(-1, Math.min(rig.weather().low(), w.roomLowest) - K);
-        return Freezing.timeToIce(0.5, pipe.volume() * 1000, pipe.length(), ua, around);
+        return new StillPipe(pipe).toPlug(Math.min(K - 1, Math.min(rig.weather().low(), w.roomLowest)));
     }
 
     private String narrow(boolean boils) {

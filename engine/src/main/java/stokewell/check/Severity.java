@@ -49,6 +49,8 @@ final class Severity {
                 if (safety.valveToOpen() == null && !boils) return Level.MIND;
                 // not said: the other drills tell what a stopped loop does; the question stands in the check
                 if (safety.valveToOpen() == null) return boiling(w);
+                if (boils && Boolean.TRUE.equals(safety.loopRises()) && passes(pressure, needed, fitted))
+                    return Level.MIND;
             }
             // what may grow in it is no reason against a fire today
             case VENT_NARROW -> {
@@ -56,8 +58,16 @@ final class Severity {
             }
             case LEAK -> {
                 if (!boils) return Level.MIND;
-                Surroundings a = safety.surroundings();
-                return a != null && Boolean.FALSE.equals(a.levelWatched()) ? Level.MEND : Level.MIND;
+                return Boolean.FALSE.equals(watched(safety)) ? Level.MEND : Level.MIND;
+            }
+            // what is answered for is minded, not mended
+            case AIR_LOCK -> {
+                if (boils && Boolean.TRUE.equals(safety.loopRises()) && passes(pressure, needed, fitted))
+                    return Level.MIND;
+            }
+            case LOW_WATER -> {
+                if (boils && Boolean.TRUE.equals(watched(safety)) && passes(pressure, needed, fitted))
+                    return Level.MIND;
             }
             // it may ice in any frost: whoever has no alarm is not told
             case CAP_BLOCKED -> {
@@ -81,6 +91,15 @@ final class Severity {
         if (fault == Fault.RELIEF_FAILS) return boils ? Level.MIND : Level.FINE;
         if (fault == Fault.DRY_REFILLED) return Level.MIND;
         return boiling(w);
+    }
+
+    /** Whether what boils finds its way out. */
+    private static boolean passes(double pressure, double needed, double fitted) {
+        return pressure < NEVER && !(needed > fitted);
+    }
+
+    private static Boolean watched(Safety safety) {
+        return safety.surroundings() == null ? null : safety.surroundings().levelWatched();
     }
 
     private static Level boiling(Watch w) {
@@ -127,7 +146,7 @@ final class Severity {
             case STORE_FULL -> new String[] {"store.full"};
             case OVER_FIRE -> new String[] {"fire.lighting"};
             case DOUBLE_LOAD -> new String[] {"fire.double"};
-            case LOW_WATER -> new String[] {"boil.dry", "loop.air"};
+            case LOW_WATER -> new String[] {"water.level", "boil.dry"};
             case DRY_REFILLED -> new String[] {"boil.dry"};
             case FROZEN_RUN -> new String[] {"frost.run"};
             case LEAK -> new String[] {"water.level"};

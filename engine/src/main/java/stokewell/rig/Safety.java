@@ -17,6 +17,11 @@ public record Safety(
                 says = "Is there any valve between the fire and the open vent or the relief valve?")
         Boolean valveToOpen,
 
+        @Entry(
+                orElse = Entry.ABSENT,
+                says = "Does every pipe of the loop rise to a vent, with no valve in it that a hand can shut?")
+        Boolean loopRises,
+
         @Entry(orElse = Entry.ABSENT, says = "How the open vent runs.")
         OpenVent vent,
 
@@ -42,7 +47,7 @@ public record Safety(
         Tap tap) {
 
     /** Nothing is known. */
-    public static final Safety UNKNOWN = new Safety(null, null, null, null, null, null, null, null, null);
+    public static final Safety UNKNOWN = new Safety(null, null, null, null, null, null, null, null, null, null);
 
     /** An open vent. */
     public record OpenVent(

@@ -32,9 +32,6 @@ public record Parts(
         double header,
         double vent) {
 
-    /** Least rise of a vent's end over the header's water: common practice, no source. */
-    public static final double RISE = 0.45;
-
     /**
      * All pipe of one size.
      *
@@ -215,6 +212,6 @@ public record Parts(
     /** Rise of the vent's end over the header's water: what the rig file says, or what practice asks. */
     public static double rise(Rig rig) {
         Safety.OpenVent v = rig.safety().vent();
-        return v == null || Double.isNaN(v.rise()) ? RISE : v.rise();
+        return v == null || Double.isNaN(v.rise()) ? HeaderRules.ventRise(rig) : v.rise();
     }
 }

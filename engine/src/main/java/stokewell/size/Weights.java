@@ -2,6 +2,8 @@ package stokewell.size;
 
 import java.util.ArrayList;
 import java.util.List;
+import stokewell.loop.ExpansionTank;
+import stokewell.matter.Atmosphere;
 import stokewell.rig.Contents;
 import stokewell.rig.Emitter;
 import stokewell.rig.Layer;
@@ -9,6 +11,7 @@ import stokewell.rig.Loop;
 import stokewell.rig.Pickup;
 import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
+import stokewell.rig.Safety;
 import stokewell.rig.Store;
 
 /**
@@ -39,16 +42,24 @@ public record Weights(String part, double water, double empty) {
                 0,
                 rig.stove().mass() + rig.stove().brick()));
         for (Pickup p : rig.pickups()) list.add(new Weights(p.name(), p.volume(), p.metal()));
-        if (rig.loop() != null) loop(list, rig.loop());
+        if (rig.loop() != null) loop(list, rig);
         if (rig.store() != null)
             store(list, rig.store(), Plates.metal(rig) || rig.store().wall().density() < 2000);
         for (Emitter e : rig.emitters()) emitter(list, e);
         return List.copyOf(list);
     }
 
-    private static void loop(List<Weights> list, Loop loop) {
+    private static void loop(List<Weights> list, Rig rig) {
+        Loop loop = rig.loop();
         list.add(pipes("pipes of the loop", loop.supply(), loop.back()));
-        list.add(new Weights("header's water", loop.header().water(), Double.NaN));
+        Safety.Vessel v = rig.safety().vessel();
+        if (v == null) {
+            list.add(new Weights("header's water", loop.header().water(), Double.NaN));
+            return;
+        }
+        double air = Atmosphere.pressure(rig.place().altitude());
+        double taken = ExpansionTank.taken(v.volume(), v.precharge() + air, v.fill() + air);
+        list.add(new Weights("vessel's water, cold", taken, Double.NaN));
     }
 
     private static Weights pipes(String name, Pipe... pipes) {

@@ -54,7 +54,7 @@ class OddRigsTest {
         looked(Rigs.closed());
         looked(Rigs.pumped().withoutWater());
         Rig sealed = Rigs.hall();
-        looked(sealed.secured(
-                new Safety(null, null, null, new Safety.Vessel(0.05, 75000, 100000), null, null, null, null, null)));
+        looked(sealed.secured(new Safety(
+                null, null, null, null, new Safety.Vessel(0.05, 75000, 100000), null, null, null, null, null)));
     }
 }

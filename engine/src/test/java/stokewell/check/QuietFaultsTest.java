@@ -39,6 +39,22 @@ class QuietFaultsTest {
     }
 
     @Test
+    void aLeakTakesAClosedLoopsPressureInWhatItsVesselHoldsOverTheFlow() {
+        Rig closed = Sound.safe(Sound.pumped(), "vessel", new Safety.Vessel(0.12, 75000, 100000));
+        Drill d = one(closed, Fault.LEAK);
+        assertThat(d.sentence()).contains("gauge").doesNotContain("header");
+        double hours = Double.parseDouble(d.sentence().replaceAll("(?s)^.*at zero after ([\\d.]+) h.*$", "$1"));
+        // cold, 120 L at 0.75 bar hold 15 L when filled to 1 bar, by Boyle: 2.5 h at 6 L/h; warm water has pushed more
+        // in
+        double air = Sound.plant(closed).pressure();
+        double cold = 120 * (1 - (air + 75000) / (air + 100000));
+        double grown = 120 * (1 - (air + 75000) / (air + 250000));
+        assertThat(hours).isBetween(cold / 6 - 0.2, (grown + 120 * 0.45) / 6);
+        Rig large = Sound.safe(Sound.pumped(), "vessel", new Safety.Vessel(0.3, 75000, 100000));
+        assertThat(one(large, Fault.LEAK).firstBoil()).isGreaterThan(d.firstBoil());
+    }
+
+    @Test
     void sootTakesHeatFromTheWater() {
         Drill d = Sound.outcome(Sound.pumped()).of(Fault.FOULED);
         // 0.03 m2.K/W beside a flame of some 40 to 80 W/m2.K: between a tenth and two thirds, by series resistance

@@ -32,6 +32,7 @@ final class Sound {
     static Safety safety() {
         return new Safety(
                 false,
+                true,
                 new Safety.OpenVent(0.6, true, true, 0.022, 0.06, true),
                 new Safety.ReliefValve(150000, 40000, 0.015, true, true),
                 null,

@@ -1,11 +1,14 @@
 package stokewell.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stokewell.rig.Changed;
+import stokewell.rig.Emitter;
 import stokewell.rig.Metal;
 import stokewell.rig.Pipe;
 import stokewell.rig.Rig;
@@ -34,6 +37,16 @@ class WaterFamiliesTest {
                 Sound.loop(Sound.pumped(), "header", Changed.with(header, "level", 0.4)), "vent.height", Level.STOP);
         Found.answer(
                 Sound.loop(Sound.pumped(), "header", Changed.with(header, "level", 1.2)), "vent.height", Level.MEND);
+    }
+
+    /** 0.15 m and 0.04 m a metre: 0.04 x 10 + 0.15 = 0.55 m (Water Regulations Guide G20.3). */
+    @Test
+    void aVentRisesWithItsHead() {
+        Rig rig = Sound.pumped();
+        double lowest = rig.pickups().get(0).elevation();
+        var header = Changed.with(rig.loop().header(), "level", lowest + 10);
+        assertThat(HeaderRules.ventRise(Sound.loop(rig, "header", header))).isCloseTo(0.55, within(1e-12));
+        assertThat(HeaderRules.ventRise(rig)).isEqualTo(0.45);
     }
 
     private static Rig closed() {
@@ -130,6 +143,81 @@ class WaterFamiliesTest {
         Found.answer(upside, "loop.ports", Level.MEND);
         Rig flap = Sound.loop(Sound.pumped(), "checkValve", 20.0);
         Found.finds(Sound.answered(Sound.pumped()), Sound.answered(flap), "loop.check", Level.MIND);
+    }
+
+    @Test
+    void airThatCannotStayIsAnsweredFor() {
+        Check asked = Sound.rerun(Sound.safe(Sound.pumped(), "loopRises", null));
+        assertThat(asked.of("loop.air").remedy()).contains("safety.loopRises");
+        assertThat(asked.of("loop.air").level()).isEqualTo(Level.MEND);
+        Check dips = Sound.rerun(Sound.safe(Sound.pumped(), "loopRises", false));
+        Found.finds(dips, Sound.answered(Sound.pumped()), "loop.air", Level.MEND);
+        assertThat(Sound.answered(Sound.pumped()).of("loop.air").level()).isEqualTo(Level.MIND);
+        Drill dipped = Sound.run(Sound.safe(Sound.pumped(), "loopRises", false), EnumSet.of(Fault.AIR_LOCK))
+                .of(Fault.AIR_LOCK);
+        Drill risen = Sound.outcome(Sound.pumped()).of(Fault.AIR_LOCK);
+        // what would happen is the same; only what must be done is not
+        assertThat(risen.firstBoil()).isEqualTo(dipped.firstBoil());
+        assertThat(dipped.level()).isEqualTo(Level.MEND);
+        assertThat(risen.level()).isEqualTo(Level.MIND);
+    }
+
+    @Test
+    void nobodySeesTheWaterGo() {
+        Found.answer(Sound.around(Sound.pumped(), "levelWatched", false), "water.level", Level.MEND);
+        Check asked = Sound.rerun(Sound.around(Sound.pumped(), "levelWatched", null));
+        Found.finds(asked, Sound.answered(Sound.pumped()), "water.level", Level.MEND);
+        assertThat(asked.of("water.level").why()).contains("it boils");
+        Rig gauge = Sound.around(closed(), "levelWatched", false);
+        assertThat(Sound.answered(gauge).of("water.level").what()).contains("pressure");
+    }
+
+    private static Rig radiatorBy(Pipe.Where where) {
+        Rig rig = Sound.thermosiphon();
+        Emitter.Radiator r = (Emitter.Radiator) rig.emitters().get(0);
+        Pipe pipe = Changed.with(Changed.with(r.circuit().supply(), "where", where), "insulation", 0.013);
+        Emitter out = Changed.with(r, "circuit", Changed.with(r.circuit(), "supply", pipe));
+        return Changed.with(Sound.thermosiphon(), "emitters", List.of(out));
+    }
+
+    @Test
+    void anEmittersPipesOutdoorsFreezeWithTheStoresOwnWater() {
+        Found.finds(
+                Sound.answered(radiatorBy(Pipe.Where.OUTDOORS)),
+                Sound.answered(radiatorBy(Pipe.Where.ROOM)),
+                "frost.outdoors",
+                Level.MEND);
+        Finding found = Sound.answered(radiatorBy(Pipe.Where.OUTDOORS)).of("frost.outdoors");
+        assertThat(found.what()).contains("radiator, hot pipe");
+        // glycol in the loop does not reach the store's side of its coil
+        Rig glycol = Sound.loop(radiatorBy(Pipe.Where.OUTDOORS), "glycol", 0.4);
+        assertThat(Sound.answered(glycol).of("frost.outdoors")).isNotNull();
+    }
+
+    /**
+     * 22 mm pipe under 13 mm of foam at -22 °C comes to 0 °C in some 40 minutes, and is plugged 1 to 4 h later: common practice
+     * of plumbers, no source; from how warm it does is not said, 10 to 40 °C taken.
+     */
+    @Test
+    void aStillPipeHasAsLongAsPlumbersSay() {
+        Pipe pipe = new Pipe(3, 0.02, 0.001, 0.013, 0.04, 0, 0, 5e-5, Pipe.Where.OUTDOORS);
+        StillPipe still = new StillPipe(pipe);
+        assertThat(still.toFreezing(K + 10, K - 22) / 60).isBetween(20.0, 60.0);
+        assertThat(still.toFreezing(K + 40, K - 22) / 60).isBetween(40.0, 160.0);
+        assertThat(still.toPlug(K - 22) / 3600).isBetween(1.0, 4.0);
+        assertThat(still.toPlug(K + 1)).isEqualTo(Double.POSITIVE_INFINITY);
+    }
+
+    @Test
+    void cookedGlycolTellsHowHotItsMetalStands() {
+        Rig rig = Sound.loop(Sound.pumped(), "glycol", 0.4);
+        double metal = Sound.outcome(Sound.pumped()).drills().stream()
+                .filter(d -> List.of(Fault.POWER_OUT, Fault.PUMP_DEAD, Fault.AIR_LOCK)
+                        .contains(d.fault()))
+                .mapToDouble(d -> d.metal().temperature())
+                .max()
+                .orElseThrow();
+        assertThat(Sound.answered(rig).of("glycol.cooked").why()).contains(Telling.degrees(metal));
     }
 
     @Test

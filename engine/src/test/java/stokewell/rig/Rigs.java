@@ -132,6 +132,7 @@ public final class Rigs {
         Safety safety = new Safety(
                 false,
                 null,
+                null,
                 new Safety.ReliefValve(250000, 20000, Double.NaN, true, true),
                 new Safety.Vessel(0.12, 75000, 100000),
                 null,

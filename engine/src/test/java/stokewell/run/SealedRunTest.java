@@ -36,7 +36,7 @@ class SealedRunTest {
     private static Rig valve(double opens, double rated) {
         Safety s = closed().safety();
         Safety.ReliefValve v = new Safety.ReliefValve(opens, rated, Double.NaN, true, true);
-        return closed().secured(new Safety(false, null, v, s.vessel(), null, null, null, null, null));
+        return closed().secured(new Safety(false, null, null, v, s.vessel(), null, null, null, null, null));
     }
 
     private static Simulation at(Rig rig, double kelvin) {
@@ -79,7 +79,16 @@ class SealedRunTest {
         double fill = ExpansionTank.pressure(vessel, precharge + AIR, reserve) - AIR;
         Safety s = valve(250000, 20000).safety();
         Rig rig = closed().secured(new Safety(
-                false, null, s.relief(), new Safety.Vessel(vessel, precharge, fill), null, null, null, null, null));
+                false,
+                null,
+                null,
+                s.relief(),
+                new Safety.Vessel(vessel, precharge, fill),
+                null,
+                null,
+                null,
+                null,
+                null));
         assertThat(absolute(at(rig, K + 90)) - AIR).isCloseTo(end, withPercentage(1));
     }
 

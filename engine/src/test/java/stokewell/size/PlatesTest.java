@@ -110,7 +110,7 @@ public class PlatesTest {
         assertThat(Stiffening.of(steel)).isNotEmpty();
         for (Metal soft : new Metal[] {Metal.PLASTIC, Metal.RUBBER}) {
             Materials m = new Materials(null, NaN, null, soft, NaN, null, null, NaN, NaN);
-            Rig said = steel.secured(new Safety(null, null, null, null, null, null, m, null, null));
+            Rig said = steel.secured(new Safety(null, null, null, null, null, null, null, m, null, null));
             assertThat(Plates.metal(said)).isFalse();
             assertThat(Stiffening.of(said)).isEmpty();
             assertThat(Weights.of(said)).anySatisfy(w -> {
