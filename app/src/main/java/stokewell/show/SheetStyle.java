@@ -61,6 +61,7 @@ final class SheetStyle {
             .box { border: 1px solid #111; padding: .3em .6em; margin: .3em 0; page-break-inside: avoid; }
             .cut { border: 1px dashed #111; padding: .35em .6em; margin: .4em 0; font-size: 1.1em; page-break-inside: avoid; }
             .sign { text-align: center; font-weight: bold; font-size: 2em; line-height: 1.15; margin: .1em 0; }
+            .why { text-align: center; font-weight: bold; font-size: 1.5em; margin: .2em 0; }
             .tick { width: 9.5em; white-space: nowrap; }
             """;
 

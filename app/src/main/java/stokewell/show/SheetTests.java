@@ -79,7 +79,8 @@ final class SheetTests {
         test(
                 "Fill from the bottom, slowly, vents open; count what goes in.",
                 "It takes " + sizes.volume(Weights.water(rig))
-                        + ", 5 % more or less. Then it stands a night and the level has not moved.");
+                        + ", 5 % more or less. Then it stands a night and the "
+                        + (closed ? "gauge" : "level") + " has not moved.");
         if (closed) closedTests();
         else {
             test(
@@ -118,6 +119,10 @@ final class SheetTests {
                 ? Double.NaN
                 : rig.safety().vessel().fill();
         test("Gauge of the closed loop, filled and cold.", "It stands at " + sizes.pressure(fill) + " for a day.");
+        if (rig.store().coil() == null)
+            test(
+                    "Read the pressure stamped on the tank, then the whole loop with it, cold, with water, to the relief valve's pressure.",
+                    "The stamp is not below the valve's pressure, and nothing drips or bulges in 30 minutes. No stamp: it is not to be filled under pressure.");
     }
 
     private void pump() {

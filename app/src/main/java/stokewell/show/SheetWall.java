@@ -10,6 +10,7 @@ import stokewell.check.HotLimits;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Contents;
 import stokewell.rig.Rig;
+import stokewell.rig.Safety;
 import stokewell.rig.Store;
 import stokewell.sheet.Parts;
 import stokewell.sheet.SheetFacts;
@@ -40,7 +41,7 @@ final class SheetWall {
         page.points("", rig.loop() == null ? dry() : wet());
         page.words(
                 "",
-                "Fire service, and the address to read out: ____________________________________   Who knows this rig: ____________________");
+                "Fire service, and the address to read out: __________________________   Who knows this rig: ________________");
         page.shut();
         if (rig.loop() != null) sign(page);
         page.title("Labels to cut out and tie on");
@@ -88,7 +89,8 @@ final class SheetWall {
         list.add(
                 point(
                         "It boils or bangs.",
-                        "Keep away from vent and relief. Shut the air, leave the door shut, open windows and doors of the room. Open nothing that is hot, take nothing apart."));
+                        (closed ? "Keep away from the relief valve's outlet." : "Keep away from vent and relief.")
+                                + " Shut the air, leave the door shut, open windows and doors of the room. Open nothing that is hot, take nothing apart."));
         list.add(
                 point(
                         "Water is lost.",
@@ -156,7 +158,7 @@ final class SheetWall {
     private static void sign(SheetMarkup page) {
         page.open("cut");
         page.words("sign", "DO NOT LIGHT");
-        page.words("sign", "\u25a1 EMPTY   \u25a1 MAY BE FROZEN   \u25a1 BEING WORKED ON");
+        page.words("why", "\u25a1\u00a0EMPTY   \u25a1\u00a0MAY BE FROZEN   \u25a1\u00a0BEING WORKED ON");
         page.words(
                 "",
                 "Hang it on the stove's door whenever one of these is so. A fire on a frozen or dry pickup bursts it. Off only by: ______________ date: ________");
@@ -208,6 +210,7 @@ final class SheetWall {
                         "header",
                         sizes.volume(Parts.of(rig).header()) + " for " + sizes.volume(Weights.water(rig)) + " in all");
             }
+            if (rig.safety().closed()) vessel(rows);
             if (rig.safety().relief() != null)
                 ask(rows, "relief valve", sizes.pressure(rig.safety().relief().opens()) + rated());
         }
@@ -235,6 +238,17 @@ final class SheetWall {
         if (!rig.switches().isEmpty())
             ask(rows, "wiring of pump, fan, alarms: residual-current breaker, earth bond", "to local code");
         return rows;
+    }
+
+    private void vessel(List<List<String>> rows) {
+        Safety.Vessel v = rig.safety().vessel();
+        ask(
+                rows,
+                "expansion vessel",
+                sizes.volume(v.volume()) + " for " + sizes.volume(Contents.closedPart(rig)) + " of water; gas "
+                        + sizes.pressure(v.precharge()) + ", filled cold to " + sizes.pressure(v.fill()));
+        if (rig.store() != null && rig.store().coil() == null)
+            ask(rows, "the tank under pressure: stamp, inspection", "not for this sheet to say");
     }
 
     private String rated() {

@@ -100,7 +100,11 @@ class SheetVerbTest {
                     .doesNotContainIgnoringCase("header")
                     .doesNotContain("open vent")
                     .doesNotContain("to the vent.")
-                    .contains("vessel's water, cold");
+                    .doesNotContain("rise to the vent")
+                    .contains("vessel's water, cold")
+                    .contains("Read the pressure stamped on the tank")
+                    .containsPattern(
+                            "expansion vessel 60\\.0 L for \\d+ L of water; gas 0\\.50 bar, filled cold to 0\\.80 bar");
         }
     }
 

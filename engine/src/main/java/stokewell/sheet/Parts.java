@@ -154,7 +154,12 @@ public record Parts(
         if (rig.loop() != null) {
             safety(list, rig.safety());
             list.add(new Fitting("drain cock", 1 + circuits, "at the lowest point of loop and circuits"));
-            list.add(new Fitting("air bleed", 1 + circuits, "at every high point that does not rise to the vent"));
+            list.add(new Fitting(
+                    "air bleed",
+                    1 + circuits,
+                    rig.safety().closed()
+                            ? "at every high point"
+                            : "at every high point that does not rise to the vent"));
             list.add(new Fitting("hot alarm", 1, "loud, with a battery of its own, on the last pickup's outlet"));
             list.add(new Fitting("thermometer", 3, "last pickup's outlet, top of the store, bottom of the store"));
         }
