@@ -58,7 +58,8 @@ final class Severity {
             }
             case LEAK -> {
                 if (!boils) return Level.MIND;
-                return Boolean.FALSE.equals(watched(safety)) ? Level.MEND : Level.MIND;
+                if (passes(pressure, needed, fitted))
+                    return Boolean.FALSE.equals(watched(safety)) ? Level.MEND : Level.MIND;
             }
             // what is answered for is minded, not mended
             case AIR_LOCK -> {
