@@ -5,6 +5,7 @@ import java.util.List;
 import stokewell.check.HotLimits;
 import stokewell.matter.Atmosphere;
 import stokewell.matter.Water;
+import stokewell.rig.Emitter;
 import stokewell.rig.Habit;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
@@ -41,6 +42,7 @@ final class Setpoints {
     static List<Line> of(SheetFacts facts, Measure as) {
         Setpoints s = new Setpoints(facts, as);
         for (Switch w : s.rig.switches()) s.drive(w);
+        s.floors();
         if (s.rig.loop() != null) s.water();
         s.fire();
         return s.lines;
@@ -133,6 +135,17 @@ final class Setpoints {
         long minutes = Math.round(seconds / 60);
         String m = String.valueOf(minutes % 60);
         return minutes / 60 + ":" + (m.length() < 2 ? "0" : "") + m;
+    }
+
+    private void floors() {
+        for (Emitter e : rig.emitters()) {
+            if (e instanceof Emitter.FloorLoop f && !Double.isNaN(f.mixedTo()))
+                add(
+                        Plain.name(f.name(), 20) + ": mixing valve",
+                        as.setting(f.mixedTo()),
+                        "Screed bears " + as.hot(273.15 + 55)
+                                + ", feet less. A second thermostat behind it stops the pump.");
+        }
     }
 
     private void water() {

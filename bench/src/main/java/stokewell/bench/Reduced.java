@@ -129,7 +129,8 @@ final class Reduced extends Sundials.Problem {
     }
 
     private void check(Pattern pattern, int algebraic) {
-        if (algebraic != plant.circuits().size() + 1) {
+        long mixed = plant.circuits().stream().filter(c -> c.mixing() != null).count();
+        if (algebraic != plant.circuits().size() + mixed + 1) {
             throw new IllegalStateException("there are algebraic unknowns other than gas and flows");
         }
         for (int i = 0; i < n; i++) {
@@ -149,6 +150,8 @@ final class Reduced extends Sundials.Problem {
         double[] x = network.columns(t, all);
         for (Circuit circuit : plant.circuits()) {
             all[circuit.flowState() - Wiring.OUTSIDE] = circuit.standingFlow(x);
+            if (circuit.mixing() == null) continue;
+            all[circuit.mixing().share() - Wiring.OUTSIDE] = circuit.mixing().standing(x);
         }
         return findGas(x);
     }

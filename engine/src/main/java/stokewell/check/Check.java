@@ -40,7 +40,10 @@ public record Check(List<Finding> findings, boolean whole) {
             PumpRules.look(s, f);
             MetalRules.look(s, f);
         }
-        if (rig.store() != null) StoreRules.look(s, f);
+        if (rig.store() != null) {
+            StoreRules.look(s, f);
+            FloorRules.look(s, f);
+        }
         FireRules.look(s, f);
         RoomRules.look(s, f);
         CareRules.look(s, f);

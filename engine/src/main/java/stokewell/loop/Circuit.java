@@ -14,6 +14,9 @@ import stokewell.matter.Curve;
  *
  * at every moment; it may be negative where nothing stops it. Both flow directions are blurred over a tiny flow so that
  * slopes stay continuous through standstill.
+ *
+ * <p>With a {@link Mixing} valve only a share of the flow goes through the store and the pipes; the rest goes round the device. The
+ * pressure loss is reckoned as if all of it went through the pipes.
  */
 public final class Circuit implements Part {
 
@@ -101,6 +104,7 @@ public final class Circuit implements Part {
     private final double[] rise;
     private final int viscosityNode;
     private final Bubbles bubbles;
+    private final Mixing mixing;
     private final double scale;
 
     private boolean pumping;
@@ -111,6 +115,7 @@ public final class Circuit implements Part {
     private final int[] up;
     private final int[] down;
     private final int[] slots;
+    private final int[] shareSlots;
     private final int flowFlow;
     private final int[] riseSlot;
     private final int viscositySlot;
@@ -122,6 +127,7 @@ public final class Circuit implements Part {
      * @param cells    nodes in flow order
      * @param draw     store node drawn from, or -1 for a chain closed on itself
      * @param inlet    store node given to, or -1
+     * @param mixing   null where there is none
      */
     public Circuit(
             Wiring wiring,
@@ -132,7 +138,8 @@ public final class Circuit implements Part {
             Hydraulics hydraulics,
             java.util.List<Rise> rises,
             int viscosityNode,
-            Bubbles bubbles) {
+            Bubbles bubbles,
+            Mixing mixing) {
         this.flow = flow;
         this.cells = cells.clone();
         this.draw = draw;
@@ -141,25 +148,35 @@ public final class Circuit implements Part {
         this.hydraulics = hydraulics;
         this.viscosityNode = viscosityNode;
         this.bubbles = bubbles;
+        this.mixing = mixing;
         riseNode = rises.stream().mapToInt(Rise::node).toArray();
         rise = rises.stream().mapToDouble(Rise::rise).toArray();
         scale = 1 / Math.max(hydraulics.laminar, 1e-3);
 
         int links = closed ? cells.length : cells.length + 1;
-        up = new int[links];
-        down = new int[links];
+        int all = mixing == null ? links : links + 1;
+        up = new int[all];
+        down = new int[all];
         for (int i = 0; i < links; i++) {
             up[i] = i == 0 ? (closed ? cells[cells.length - 1] : draw) : cells[i - 1];
             down[i] = i < cells.length ? cells[i] : inlet;
         }
-        slots = new int[6 * links];
-        for (int i = 0; i < links; i++) {
+        if (mixing != null) {
+            up[links] = cells[mixing.last()];
+            down[links] = cells[mixing.first()];
+        }
+        slots = new int[6 * all];
+        shareSlots = new int[mixing == null ? 0 : 2 * all];
+        for (int i = 0; i < all; i++) {
             slots[6 * i] = wiring.slot(up[i], up[i]);
             slots[6 * i + 1] = wiring.slot(up[i], down[i]);
             slots[6 * i + 2] = wiring.slot(up[i], flow);
             slots[6 * i + 3] = wiring.slot(down[i], up[i]);
             slots[6 * i + 4] = wiring.slot(down[i], down[i]);
             slots[6 * i + 5] = wiring.slot(down[i], flow);
+            if (mixing == null) continue;
+            shareSlots[2 * i] = wiring.slot(up[i], mixing.share());
+            shareSlots[2 * i + 1] = wiring.slot(down[i], mixing.share());
         }
         flowFlow = wiring.slot(flow, flow);
         riseSlot = wiring.slots(flow, riseNode);
@@ -223,6 +240,11 @@ public final class Circuit implements Part {
         return m;
     }
 
+    /** The valve that mixes, or null. */
+    public Mixing mixing() {
+        return mixing;
+    }
+
     /** The algebraic state of the mass flow. */
     public int flowState() {
         return flow;
@@ -255,15 +277,28 @@ public final class Circuit implements Part {
     @Override
     public void flows(double[] x, double[] p) {
         double m = x[flow];
+        if (mixing == null) {
+            carry(x, p, m, 0, up.length);
+        } else {
+            double drawn = x[mixing.share()] * m;
+            carry(x, p, drawn, 0, mixing.first() + 1);
+            carry(x, p, m, mixing.first() + 1, mixing.last() + 1);
+            carry(x, p, drawn, mixing.last() + 1, up.length - 1);
+            carry(x, p, m - drawn, up.length - 1, up.length);
+        }
+        p[flow] += scale * pressure(x, m);
+    }
+
+    /** Heat that a flow carries over some of the links. */
+    private void carry(double[] x, double[] p, double m, int from, int until) {
         double cp = hydraulics.specificHeat;
         double plus = cp * forward(m);
         double minus = plus - cp * m;
-        for (int i = 0; i < up.length; i++) {
+        for (int i = from; i < until; i++) {
             double q = plus * (x[up[i]] - BASE) - minus * (x[down[i]] - BASE);
             p[up[i]] -= q;
             p[down[i]] += q;
         }
-        p[flow] += scale * pressure(x, m);
     }
 
     private double pressure(double[] x, double m) {
@@ -328,22 +363,38 @@ public final class Circuit implements Part {
         return -shares(t) * Steam.escapeSlope(boils() - above);
     }
 
-    @Override
-    public void slopes(double[] x, double[] v) {
-        double m = x[flow];
+    /** Slopes of {@link #carry}. @param byFlow how the flow over these links goes with the circuit's @param byShare and with the share */
+    private void carrySlopes(double[] x, double[] v, double m, int from, int until, double byFlow, double byShare) {
         double cp = hydraulics.specificHeat;
         double plus = cp * forward(m);
         double minus = plus - cp * m;
         double dPlus = cp * forwardSlope(m);
         double dMinus = dPlus - cp;
-        for (int i = 0, s = 0; i < up.length; i++, s += 6) {
+        for (int i = from, s = 6 * from; i < until; i++, s += 6) {
             double dm = dPlus * (x[up[i]] - BASE) - dMinus * (x[down[i]] - BASE);
             v[slots[s]] -= plus;
             v[slots[s + 1]] += minus;
-            v[slots[s + 2]] -= dm;
+            v[slots[s + 2]] -= byFlow * dm;
             v[slots[s + 3]] += plus;
             v[slots[s + 4]] -= minus;
-            v[slots[s + 5]] += dm;
+            v[slots[s + 5]] += byFlow * dm;
+            if (mixing == null) continue;
+            v[shareSlots[2 * i]] -= byShare * dm;
+            v[shareSlots[2 * i + 1]] += byShare * dm;
+        }
+    }
+
+    @Override
+    public void slopes(double[] x, double[] v) {
+        double m = x[flow];
+        if (mixing == null) {
+            carrySlopes(x, v, m, 0, up.length, 1, 0);
+        } else {
+            double share = x[mixing.share()];
+            carrySlopes(x, v, share * m, 0, mixing.first() + 1, share, m);
+            carrySlopes(x, v, m, mixing.first() + 1, mixing.last() + 1, 1, 0);
+            carrySlopes(x, v, share * m, mixing.last() + 1, up.length - 1, share, m);
+            carrySlopes(x, v, (1 - share) * m, up.length - 1, up.length, 1 - share, -m);
         }
         v[flowFlow] += scale * pressureSlope(x, m);
         for (int i = 0; i < riseNode.length; i++) {

@@ -9,6 +9,7 @@ import stokewell.balance.Surface;
 import stokewell.balance.Wiring;
 import stokewell.loop.Circuit;
 import stokewell.loop.Friction;
+import stokewell.loop.Mixing;
 import stokewell.loop.PumpCurve;
 import stokewell.matter.Curve;
 import stokewell.matter.Recent;
@@ -38,6 +39,8 @@ final class CircuitWiring {
     private final List<Integer> cells = new ArrayList<>();
     private final List<Double> heights = new ArrayList<>();
     private final List<Leg> legs = new ArrayList<>();
+    private int firstDevice = -1;
+    private int lastDevice = -1;
 
     private record Leg(double length, double bore, double roughness, double k, double side) {}
 
@@ -97,6 +100,8 @@ final class CircuitWiring {
 
     /** Adds a device's water as one cell with its own resistance; {@code side} is how many ways lie side by side. */
     void device(int node, double height, double length, double bore, double k, int side) {
+        if (firstDevice < 0) firstDevice = cells.size();
+        lastDevice = cells.size();
         cells.add(node);
         heights.add(height);
         legs.add(new Leg(length, bore, 0.05e-3, k, side));
@@ -118,6 +123,7 @@ final class CircuitWiring {
      *
      * @param storeNodes   layers from the inlet to the draw, in flow order; empty for a closed chain
      * @param storeHeights their heights
+     * @param mixedTo      what a mixing valve before the devices holds, K; NaN for none
      */
     Circuit close(
             String name,
@@ -125,7 +131,8 @@ final class CircuitWiring {
             List<Double> storeHeights,
             Pump pump,
             double checkValve,
-            Circuit.Bubbles bubbles) {
+            Circuit.Bubbles bubbles,
+            double mixedTo) {
         int flow = wiring.algebraic(name + " flow", 0, 0.2);
         List<Integer> ring = new ArrayList<>(cells);
         List<Double> z = new ArrayList<>(heights);
@@ -147,9 +154,18 @@ final class CircuitWiring {
                 hydraulics(pump, checkValve),
                 rises,
                 cells.get(cells.size() - 1),
-                bubbles);
+                bubbles,
+                Double.isNaN(mixedTo) ? null : mixing(name, mixedTo));
         wiring.add(circuit);
         return circuit;
+    }
+
+    private Mixing mixing(String name, double held) {
+        int share = wiring.algebraic(name + " drawn", 1, 1);
+        Mixing valve = new Mixing(
+                wiring, share, cells.get(firstDevice - 1), cells.get(lastDevice), held, firstDevice, lastDevice);
+        wiring.add(valve);
+        return valve;
     }
 
     private Circuit.Hydraulics hydraulics(Pump pump, double checkValve) {

@@ -96,7 +96,7 @@ final class EmitterWiring {
         Gated blown =
                 new Gated(wiring, new int[] {water}, new double[] {1}, room.air, emitterMeter(), mixed, 0.06 * mixed);
         wiring.add(blown);
-        Circuit circuit = emitterCircuit(e.name(), e.circuit(), List.of(water), 1.2, 6, 0.02, 6, 1);
+        Circuit circuit = emitterCircuit(e.name(), e.circuit(), List.of(water), 1.2, 6, 0.02, 6, 1, Double.NaN);
         switches.drive(
                 e.name(),
                 circuit,
@@ -109,7 +109,8 @@ final class EmitterWiring {
         RadiatorLaw law = new RadiatorLaw(e.ratedPower(), e.exponent(), e.ratedDifference());
         giveTo(room.air, water, 1 - e.radiant(), law);
         giveTo(room.contents, water, e.radiant(), law);
-        Circuit circuit = emitterCircuit(e.name(), e.circuit(), List.of(water), e.elevation(), 2, 0.02, 2.5, 1);
+        Circuit circuit =
+                emitterCircuit(e.name(), e.circuit(), List.of(water), e.elevation(), 2, 0.02, 2.5, 1, Double.NaN);
         switches.drive(
                 e.name(), circuit, null, SwitchWiring.pumpPower(e.circuit().pump()));
     }
@@ -137,8 +138,8 @@ final class EmitterWiring {
             double g = area / n / r;
             wiring.conductMetered(node, room.floor, emitterMeter(), g);
         }
-        Circuit circuit =
-                emitterCircuit(e.name(), e.circuit(), cells, -0.05, e.length() / e.loops(), e.bore(), 4, e.loops());
+        Circuit circuit = emitterCircuit(
+                e.name(), e.circuit(), cells, -0.05, e.length() / e.loops(), e.bore(), 4, e.loops(), e.mixedTo());
         switches.drive(
                 e.name(), circuit, null, SwitchWiring.pumpPower(e.circuit().pump()));
     }
@@ -151,7 +152,8 @@ final class EmitterWiring {
             double length,
             double bore,
             double k,
-            int side) {
+            int side,
+            double mixedTo) {
         CircuitWiring circuit = new CircuitWiring(wiring, room, new Fluid(0), start);
         int draw = store.layerAt(c.draw());
         int inlet = store.layerAt(c.giveBack());
@@ -164,9 +166,10 @@ final class EmitterWiring {
                 store.heightsBetween(inlet, draw),
                 c.pump(),
                 c.checkValve(),
-                null);
+                null,
+                mixedTo);
         circuits.add(made);
-        store.passes(made.flowState(), inlet, draw);
+        store.passes(made, inlet, draw);
         return made;
     }
 }

@@ -109,8 +109,8 @@ final class LoopWiring {
         }
 
         Circuit.Bubbles bubbles = bubbles(list.get(list.size() - 1).elevation(), high, riser);
-        circuit = pipes.close("loop", storeNodes, storeHeights, l.pump(), l.checkValve(), bubbles);
-        if (!coil) store.passes(circuit.flowState(), inlet, draw);
+        circuit = pipes.close("loop", storeNodes, storeHeights, l.pump(), l.checkValve(), bubbles, Double.NaN);
+        if (!coil) store.passes(circuit, inlet, draw);
 
         header = wiring.rate("header water", l.header().water() * 998, 0.2);
         wet = new int[water.length];

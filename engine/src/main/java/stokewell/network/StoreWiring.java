@@ -3,6 +3,7 @@ package stokewell.network;
 import java.util.ArrayList;
 import java.util.List;
 import stokewell.balance.Wiring;
+import stokewell.loop.Circuit;
 import stokewell.matter.Curve;
 import stokewell.matter.Water;
 import stokewell.rig.Rig;
@@ -90,8 +91,9 @@ final class StoreWiring {
     }
 
     /** A circuit that gives at one layer and draws at another. */
-    void passes(int flow, int inlet, int draw) {
-        through.add(new Layers.Through(flow, inlet, draw));
+    void passes(Circuit circuit, int inlet, int draw) {
+        int share = circuit.mixing() == null ? -1 : circuit.mixing().share();
+        through.add(new Layers.Through(circuit.flowState(), share, inlet, draw));
     }
 
     void wire(RoomWiring room, BoilingWiring boiling) {

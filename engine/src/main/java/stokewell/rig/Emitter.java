@@ -180,17 +180,25 @@ public sealed interface Emitter permits Emitter.AirTubes, Emitter.FanCoil, Emitt
             @Entry(is = COUNT, low = 1, high = 30, orElse = "2", says = "Loops side by side.")
             int loops,
 
+            @Entry(
+                    is = TEMPERATURE,
+                    low = 293.15,
+                    high = 363.15,
+                    orElse = Entry.ABSENT,
+                    says = "What its mixing valve holds; left out if there is none.")
+            double mixedTo,
+
             @Entry(orElse = "{}", says = "How water gets there from the store.")
             Circuit circuit)
             implements Emitter {
 
         public FloorLoop {
-            Entries.check(FloorLoop.class, name, name, length, bore, spacing, loops, circuit);
+            Entries.check(FloorLoop.class, name, name, length, bore, spacing, loops, mixedTo, circuit);
         }
 
         @Override
         public Emitter idle() {
-            return new FloorLoop(name, length, bore, spacing, loops, circuit.withoutPump());
+            return new FloorLoop(name, length, bore, spacing, loops, mixedTo, circuit.withoutPump());
         }
     }
 

@@ -144,6 +144,9 @@ public record Parts(
             circuits++;
             if (c.pump() != null) pumps++;
             if (!Double.isNaN(c.checkValve())) checks++;
+            if (e instanceof Emitter.FloorLoop f && !Double.isNaN(f.mixedTo()))
+                list.add(new Fitting(
+                        "mixing valve", 1, f.name() + ": before its pump, cool water from behind the floor"));
         }
         if (pumps > 0) {
             list.add(new Fitting("union", 2 * pumps, "one on each side of a pump; pumps sit low, on the cool pipe"));

@@ -24,10 +24,11 @@ public final class Layers implements Part {
      * A circuit that draws at one layer and gives back at another; layers are numbered from the top.
      *
      * @param flow  its mass flow's column
+     * @param share column of the share of it that comes from the store; -1 where all of it does
      * @param inlet layer it gives to
      * @param draw  layer it draws from
      */
-    public record Through(int flow, int inlet, int draw) {}
+    public record Through(int flow, int share, int inlet, int draw) {}
 
     private final int[] node;
     private final double specificHeat;
@@ -35,6 +36,7 @@ public final class Layers implements Part {
     private final double[] saturation;
     private final double venting;
     private final int[] flow;
+    private final int[] share;
     private final double[] sign;
     private final int[] first;
     private final int[] group;
@@ -43,6 +45,7 @@ public final class Layers implements Part {
     private final double[] plusSlope;
     private final int[] slots;
     private final int[] flowSlots;
+    private final int[] shareSlots;
 
     /**
      * @param node         rows of the layers, top first
@@ -67,6 +70,7 @@ public final class Layers implements Part {
         int bounds = node.length - 1;
         first = new int[bounds + 1];
         int[] flows = new int[bounds * circuits.size()];
+        int[] shares = new int[flows.length];
         double[] signs = new double[flows.length];
         int count = 0;
         for (int k = 0; k < bounds; k++) {
@@ -75,6 +79,7 @@ public final class Layers implements Part {
                 int low = Math.max(c.inlet, c.draw);
                 if (k >= high && k < low) {
                     flows[count] = c.flow;
+                    shares[count] = c.share;
                     signs[count] = c.inlet < c.draw ? 1 : -1;
                     count++;
                 }
@@ -82,6 +87,7 @@ public final class Layers implements Part {
             first[k + 1] = count;
         }
         flow = java.util.Arrays.copyOf(flows, count);
+        share = java.util.Arrays.copyOf(shares, count);
         sign = java.util.Arrays.copyOf(signs, count);
         // neighbouring boundaries crossed by the same circuits share one flow
         group = new int[bounds];
@@ -96,6 +102,7 @@ public final class Layers implements Part {
         plusSlope = new double[groups];
         slots = new int[4 * bounds];
         flowSlots = new int[2 * count];
+        shareSlots = new int[2 * count];
         for (int k = 0; k < bounds; k++) {
             slots[4 * k] = wiring.slot(node[k], node[k]);
             slots[4 * k + 1] = wiring.slot(node[k], node[k + 1]);
@@ -104,6 +111,9 @@ public final class Layers implements Part {
             for (int c = first[k]; c < first[k + 1]; c++) {
                 flowSlots[2 * c] = wiring.slot(node[k], flow[c]);
                 flowSlots[2 * c + 1] = wiring.slot(node[k + 1], flow[c]);
+                if (share[c] < 0) continue;
+                shareSlots[2 * c] = wiring.slot(node[k], share[c]);
+                shareSlots[2 * c + 1] = wiring.slot(node[k + 1], share[c]);
             }
         }
     }
@@ -123,11 +133,16 @@ public final class Layers implements Part {
             if (g < 0 || g == last) continue;
             last = g;
             double m = 0;
-            for (int c = first[k]; c < first[k + 1]; c++) m += sign[c] * x[flow[c]];
+            for (int c = first[k]; c < first[k + 1]; c++) m += sign[c] * part(x, c) * x[flow[c]];
             net[g] = m;
             plus[g] = Circuit.forward(m);
             if (slopes) plusSlope[g] = Circuit.forwardSlope(m);
         }
+    }
+
+    /** How much of a circuit's flow comes through the store. */
+    private double part(double[] x, int c) {
+        return share[c] < 0 ? 1 : x[share[c]];
     }
 
     private static double exchange(double inversion) {
@@ -178,8 +193,13 @@ public final class Layers implements Part {
                 dBelow -= specificHeat * (plus[g] - net[g]);
                 double dm = specificHeat * (plusSlope[g] * (above - BASE) - (plusSlope[g] - 1) * (below - BASE));
                 for (int c = first[k]; c < first[k + 1]; c++) {
-                    v[flowSlots[2 * c]] -= sign[c] * dm;
-                    v[flowSlots[2 * c + 1]] += sign[c] * dm;
+                    double byFlow = sign[c] * part(x, c) * dm;
+                    v[flowSlots[2 * c]] -= byFlow;
+                    v[flowSlots[2 * c + 1]] += byFlow;
+                    if (share[c] < 0) continue;
+                    double byShare = sign[c] * x[flow[c]] * dm;
+                    v[shareSlots[2 * c]] -= byShare;
+                    v[shareSlots[2 * c + 1]] += byShare;
                 }
             }
             v[slots[s]] -= dAbove;

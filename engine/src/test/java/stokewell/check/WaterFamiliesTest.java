@@ -270,4 +270,24 @@ class WaterFamiliesTest {
     void plasticPipeThatBoils() {
         Found.answer(Sound.material(Sound.pumped(), "pipe", Metal.PLASTIC), "plastic.hot", Level.MEND);
     }
+
+    /** A small store's water straight into a floor, behind a valve at 45 °C, and behind one that is set to 60 °C. */
+    @Test
+    void storeWaterThatGoesIntoAFloor() {
+        Check mixed = floored(K + 45);
+        Found.finds(floored(Double.NaN), mixed, "floor.hot", Level.MEND);
+        Found.finds(floored(K + 60), mixed, "floor.hot", Level.MEND);
+        assertThat(mixed.of("floor.hot").level()).isEqualTo(Level.FINE);
+        assertThat(Sound.answered(Sound.pumped()).of("floor.hot")).isNull();
+    }
+
+    private static Check floored(double mixedTo) {
+        Rig hall = Sound.store(Rigs.hall(), "shape", new Store.Shape.Square(0.5, 0.5, 1.2));
+        List<Emitter> emitters = hall.emitters().stream()
+                .map(e -> e instanceof Emitter.FloorLoop f ? (Emitter) Changed.with(f, "mixedTo", mixedTo) : e)
+                .toList();
+        Rig rig = Changed.with(hall, "emitters", emitters);
+        Drills.Outcome o = Sound.run(rig, EnumSet.noneOf(Fault.class));
+        return Check.of(rig, o.day(), o.drills());
+    }
 }

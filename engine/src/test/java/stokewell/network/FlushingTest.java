@@ -51,7 +51,7 @@ class FlushingTest {
         int push = wiring.rate("flow", flow, 1);
         double[] never = new double[n];
         java.util.Arrays.fill(never, 1000);
-        wiring.add(new Layers(wiring, node, cp, 0, never, 0, List.of(new Layers.Through(push, n - 1, 0))));
+        wiring.add(new Layers(wiring, node, cp, 0, never, 0, List.of(new Layers.Through(push, -1, n - 1, 0))));
         // what comes in at the bottom and leaves at the top, on the base that the layers count from
         double base = 330;
         int in = wiring.slot(node[0], node[0]);

@@ -358,6 +358,7 @@ public final class RandomRigs {
                             size(0.01, 0.02, 0.007, 0.04),
                             spacing,
                             whole(1, 5),
+                            chance(0.5) ? Double.NaN : K + even(30, 55),
                             circuit()));
                 }
             }

@@ -244,6 +244,7 @@ public final class Rigs {
                                 0.016,
                                 0.2,
                                 2,
+                                Double.NaN,
                                 new Emitter.Circuit(pipe, pipe, pump(), Double.NaN, 0.6, 0.05))),
                 List.of(
                         new Switch(
