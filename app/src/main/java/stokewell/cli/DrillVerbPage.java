@@ -6,6 +6,7 @@ import stokewell.check.Drill;
 import stokewell.check.Drills;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
+import stokewell.show.GuardTold;
 import stokewell.show.Measure;
 import stokewell.show.Spoken;
 
@@ -62,7 +63,7 @@ final class DrillVerbPage {
             CheckVerbPage.wrap(
                     b, "", cap(d.fault().title()) + " (" + Spoken.in(d.fault().story(), units) + "): " + d.sentence());
             for (Drill.Guard g : d.guards()) {
-                b.append("    ").append(guard(g)).append('\n');
+                b.append("    ").append(GuardTold.line(g, units)).append('\n');
             }
         }
         b.append("\nA reckoning, not an approval: local code and a licensed person decide.\n");
@@ -71,20 +72,6 @@ final class DrillVerbPage {
 
     private static String cap(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
-    }
-
-    private String guard(Drill.Guard g) {
-        if (!Double.isNaN(g.pressureWithout())) {
-            return g.name() + ": without it " + pressed(g.pressureWithout()) + ", with it at most "
-                    + pressed(g.pressureWith());
-        }
-        String kept = g.steam() > 0.05
-                ? Spoken.in(String.format(Locale.ROOT, "; keeps %.1f kg from boiling off", g.steam()), units)
-                : g.byHand() && Double.isFinite(g.with()) ? "; saves no water" : "";
-        String how = g.byHand()
-                ? String.format("boils %s, else %s", time(g.with()), time(g.without()))
-                : String.format("boils %s without it, %s with it", time(g.without()), time(g.with()));
-        return (g.byHand() ? "by hand, " : "") + g.name() + ": " + how + kept;
     }
 
     private void line(StringBuilder b, Drill d) {
@@ -98,18 +85,13 @@ final class DrillVerbPage {
                 "%-28s %-5s %8s %6s %6s %6s %6s %6s  %s%n",
                 d.fault().title(),
                 d.level(),
-                time(d.firstBoil()),
+                d.withoutIce() ? "no ice" : time(d.firstBoil()),
                 degrees(d.water().temperature()),
                 degrees(d.metal().temperature()),
                 d.pressure() == Double.POSITIVE_INFINITY ? "bursts" : tenth(as.pressureNumber(d.pressure())),
                 whole(as.massNumber(d.steam() * 3600)),
                 tenth(as.massNumber(d.waterLost())),
                 bar(d)));
-    }
-
-    private String pressed(double pascal) {
-        if (pascal == Double.POSITIVE_INFINITY) return "nothing holds the pressure: it bursts";
-        return Spoken.in(String.format(Locale.ROOT, "%.2f bar", pascal / 1e5), units);
     }
 
     private String degrees(double kelvin) {
@@ -132,7 +114,7 @@ final class DrillVerbPage {
         StringBuilder bar = new StringBuilder(".".repeat(BAR));
         mark(bar, d.freezing(), 'F');
         mark(bar, d.exposed(), 'D');
-        mark(bar, d.firstBoil(), 'B');
+        if (!d.withoutIce()) mark(bar, d.firstBoil(), 'B');
         return bar.toString();
     }
 

@@ -64,9 +64,15 @@ final class DrillChart {
     /** What a fault comes to, in three words. */
     static String end(Drill d) {
         if (d.flash() != null) return "flashes " + Numbers.of(d.flash().steam(), 1) + " kg of steam";
+        if (d.withoutIce()) return "does not freeze; on ice, " + span(d.firstBoil());
         if (d.firstBoil() < Double.POSITIVE_INFINITY) return "boils in " + span(d.firstBoil());
         if (Double.isNaN(d.water().temperature())) return "no water";
         return "never boils";
+    }
+
+    /** When a drill first boils, for a column of its own. */
+    static String boils(Drill d) {
+        return d.withoutIce() ? "no ice" : span(d.firstBoil());
     }
 
     /** A time as short as it can be told. */
@@ -113,6 +119,7 @@ final class DrillChart {
     }
 
     private String beside(Drill d) {
+        if (d.withoutIce()) return "";
         if (d.pressure() == Double.POSITIVE_INFINITY) return ", nothing holds it";
         if (Double.isFinite(d.exposed())) return ", bare " + span(d.exposed());
         return d.waterLost() > 0.2 ? ", " + as.mass(d.waterLost(), 1) + " lost" : "";

@@ -93,7 +93,7 @@ public final class DrillPage {
             heat.add(new String[] {
                 name,
                 d.level().name(),
-                DrillChart.span(d.firstBoil()),
+                DrillChart.boils(d),
                 whole(as.scale(d.water().temperature())),
                 whole(as.scale(d.metal().temperature())),
                 d.pressure() == Double.POSITIVE_INFINITY ? "bursts" : tenth(as.pressureNumber(d.pressure()))

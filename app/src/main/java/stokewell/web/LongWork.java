@@ -15,6 +15,7 @@ import stokewell.run.Ledger;
 import stokewell.run.NightRun;
 import stokewell.run.Season;
 import stokewell.run.SeasonRun;
+import stokewell.show.GuardTold;
 import stokewell.show.SeasonJson;
 import stokewell.show.Spoken;
 import stokewell.solve.StepFailure;
@@ -167,6 +168,7 @@ final class LongWork {
         one.put("waterLostKg", RigTold.finite(d.waterLost()));
         one.put("bareAfterMinutes", RigTold.finite(d.exposed() / 60));
         one.put("freezesAfterMinutes", RigTold.finite(d.freezing() / 60));
+        one.put("freezes", !d.withoutIce());
         one.put("roomLowestC", RigTold.finite(d.roomLowest() - 273.15));
         one.put("followedMinutes", RigTold.finite(d.lasted() / 60));
         one.put(
@@ -175,6 +177,7 @@ final class LongWork {
                         .map(g -> {
                             Map<String, Object> guard = new LinkedHashMap<>();
                             guard.put("name", g.name());
+                            guard.put("told", GuardTold.line(g, units));
                             guard.put("boilsWithoutMinutes", RigTold.finite(g.without() / 60));
                             guard.put("boilsWithMinutes", RigTold.finite(g.with() / 60));
                             return guard;

@@ -153,6 +153,16 @@ class SafetyJobsTest {
         }
     }
 
+    /** The joinery stays over freezing without a fire: nothing to be told of steam, but that is said where it is asked. */
+    @Test
+    void aRigThatDoesNotFreezeIsNotToldThatItBoils() {
+        String joinery = Shell.say("drill", "../examples/joinery.yaml", "--fault", "frozen-run")
+                .out();
+        assertThat(joinery).containsPattern("frozen run +FINE +no ice ").contains("no water in the loop");
+        Shell.Said shed = Shell.say("drill", JOBS + "glider-hangar.yaml", "--fault", "frozen-run");
+        assertThat(shed.out()).containsPattern("frozen run +[A-Z]+ +[0-9]+ min ");
+    }
+
     @Test
     void jsonIsTheSameInBothUnits() {
         Shell.Said si = Shell.say("drill", "../examples/boat-shed.yaml", "--fault", "leak", "--json");

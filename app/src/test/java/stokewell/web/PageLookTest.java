@@ -101,6 +101,8 @@ final class PageLookTest {
         come("safe/example:saddlery");
         page.press("Run the drills");
         worked(".drills li");
+        assertThat(page.text(".drills .guards"))
+                .contains("gravity circulation: boils in ", " without it, never with it; keeps ");
         sound("drills");
         come("help/example:saddlery");
         page.press("Try the changes");

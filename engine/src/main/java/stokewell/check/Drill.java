@@ -113,6 +113,11 @@ public record Drill(
      */
     public record Flashed(double steam, double most, double peak, double heat, double lasts) {}
 
+    /** Whether the fire was lit on ice that this rig does not make in the time looked at: told for whoever lights it colder. */
+    public boolean withoutIce() {
+        return fault == Fault.FROZEN_RUN && possible && freezing == Double.POSITIVE_INFINITY;
+    }
+
     /** When the first pickup boils, s; infinite for never. */
     public double firstBoil() {
         double least = Double.POSITIVE_INFINITY;

@@ -49,7 +49,7 @@ export const t = {
   drillsTitle: "If something fails at the worst moment",
   drillsNote: "Each drill runs the night again from its worst hour with one thing broken: no power, a shut valve, a stuck damper …",
   drillsRun: "Run the drills", drillsAgain: "Run the drills again", seeDrills: "See the drills below",
-  drill: { boilsIn: m => `boils in ${m}`, never: "does not boil", hottest: "hottest water", steam: "steam", lost: "water lost", bare: "metal bare after", pressure: "pressure", bursts: "BURSTS", freezes: "freezes after", coldest: "coldest room" },
+  drill: { boilsIn: m => `boils in ${m}`, never: "does not boil", noIce: "does not freeze", hottest: "hottest water", steam: "steam", lost: "water lost", bare: "metal bare after", pressure: "pressure", bursts: "BURSTS", freezes: "freezes after", coldest: "coldest room" },
 
   part: {
     stove: "Stove", flue: "Chimney", store: "Store", loop: "Loop", supply: "Hot pipe", back: "Cool pipe", pump: "Pump", header: "Open header",
