@@ -20,6 +20,7 @@ final class LoopDiagram {
 
     private final Rig rig;
     private final Sizes sizes;
+    private final Measure as;
     private final Drawing on;
     private final double width;
     private final double cool;
@@ -33,6 +34,7 @@ final class LoopDiagram {
         this.rig = rig;
         this.width = width;
         sizes = new Sizes(as);
+        this.as = as;
         for (Emitter e : rig.emitters()) if (Contents.circuit(e) != null) piped.add(e);
         int rows = Math.max(rig.pickups().size() + 1, piped.size() * 2);
         cool = HOT + Math.max(84, rows * (BLOCK + 6));
@@ -178,9 +180,11 @@ final class LoopDiagram {
         on.line(tankRight, y + 12, left, y + 12, Ink.WATER, 1.8);
         Symbols.arrow(on, left - 8, y - 12, Way.RIGHT, Ink.FIRE);
         Symbols.arrow(on, tankRight + 10, y + 12, Way.LEFT, Ink.WATER);
-        words((tankRight + left) / 2, y - 17, brief(c.supply()), Drawing.Anchor.MIDDLE);
         double mid = (tankRight + left) / 2;
-        if (c.pump() != null) Symbols.pump(on, mid + 16, y + 12, Way.LEFT);
+        boolean mixed = e instanceof Emitter.FloorLoop f && !Double.isNaN(f.mixedTo());
+        words(mid, y - (mixed ? 24 : 17), brief(c.supply()), Drawing.Anchor.MIDDLE);
+        if (mixed) mixing(mid - 24, y);
+        if (c.pump() != null) Symbols.pump(on, mid + 16, mixed ? y - 12 : y + 12, mixed ? Way.RIGHT : Way.LEFT);
         if (!Double.isNaN(c.checkValve())) Symbols.check(on, mid - 12, y + 12, Way.LEFT);
         Trail box = new Trail().box(left, y - 19, right - left, 38);
         on.area(box, Symbols.WHITE, 1).along(box, Ink.TEXT, 1.3);
@@ -188,10 +192,16 @@ final class LoopDiagram {
         words((left + right) / 2, y + 11, kind(e), Drawing.Anchor.MIDDLE);
     }
 
-    private static String kind(Emitter e) {
-        return e instanceof Emitter.FanCoil
-                ? "fan coil"
-                : e instanceof Emitter.Radiator ? "radiator" : "pipe in the slab";
+    /** Cool water from behind the floor into the hot before its pump. */
+    private void mixing(double x, double y) {
+        on.line(x, y + 12, x, y - 6, Ink.WATER, 1.8);
+        Symbols.mixing(on, x, y - 12, Way.RIGHT);
+    }
+
+    private String kind(Emitter e) {
+        if (e instanceof Emitter.FanCoil) return "fan coil";
+        if (!(e instanceof Emitter.FloorLoop f)) return "radiator";
+        return Double.isNaN(f.mixedTo()) ? "pipe in the slab" : "slab, mixed to " + as.setting(f.mixedTo());
     }
 
     private void sensors() {

@@ -337,7 +337,7 @@ final class RigDrawing {
         double hot = inStore(c.draw());
         double cool = inStore(c.giveBack());
         double right = tankLeft + tankWide;
-        double down = right + 9 + 16 * i;
+        double down = right + 9 + (piped().size() > 2 ? 16 : 20) * i;
         double x = right + 46;
         double wide = EMITTERS - 52;
         double y = e instanceof Emitter.Radiator r
@@ -374,7 +374,14 @@ final class RigDrawing {
                 for (double k = x + 5; k < x + wide; k += 6)
                     on.line(k, y - tall / 2 + 3, k, y + tall / 2 - 3, Ink.TEXT, 0.6);
         }
-        if (c.pump() != null) Symbols.pump(on, back, (cool + Math.min(floor, y)) / 2, y > cool ? Way.UP : Way.DOWN);
+        if (e instanceof Emitter.FloorLoop f && !Double.isNaN(f.mixedTo())) {
+            double valve = hot + 0.35 * (cool - hot);
+            on.along(new Trail().move(back, cool).line(back, valve).line(down, valve), Ink.WATER, 1.6);
+            Symbols.mixing(on, down, valve, Way.DOWN);
+            if (c.pump() != null) Symbols.pump(on, down, 0.5 * (valve + cool), Way.DOWN);
+        } else if (c.pump() != null) {
+            Symbols.pump(on, back, (cool + Math.min(floor, y)) / 2, y > cool ? Way.UP : Way.DOWN);
+        }
     }
 
     private void tags() {

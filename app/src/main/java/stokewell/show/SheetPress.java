@@ -71,6 +71,7 @@ final class SheetPress {
                 .withProducer("Stokewell")
                 .useFont(() -> new ByteArrayInputStream(plain), FACE, 400, FontStyle.NORMAL, true)
                 .useFont(() -> new ByteArrayInputStream(bold), FACE, 700, FontStyle.NORMAL, true)
+                .useUnicodeLineBreaker(new LineEnds())
                 .useObjectDrawerFactory(drawers)
                 .toStream(out)
                 .withHtmlContent(text.html(), null)

@@ -65,6 +65,27 @@ final class Symbols {
         on.line(ex + 6 * way.y, ey + 6 * way.x, ex - 6 * way.y, ey - 6 * way.x, Ink.TEXT, 1.6);
     }
 
+    /** A valve that mixes: what comes from above or from the left is hot, what comes from the side is cool. */
+    static void mixing(Drawing on, double x, double y, Way way) {
+        Way side = way == Way.RIGHT ? Way.DOWN : Way.RIGHT;
+        for (int end : new int[] {-1, 1}) {
+            on.area(half(x, y, end * way.x, end * way.y), WHITE, 1)
+                    .along(half(x, y, end * way.x, end * way.y), Ink.TEXT, 1.1);
+        }
+        on.area(half(x, y, side.x, side.y), WHITE, 1).along(half(x, y, side.x, side.y), Ink.TEXT, 1.1);
+    }
+
+    /** One wing of a valve, its point at the middle. */
+    private static Trail half(double x, double y, int dx, int dy) {
+        double reach = 7;
+        double wide = 4.5;
+        return new Trail()
+                .move(x, y)
+                .line(x + reach * dx + wide * dy, y + reach * dy + wide * dx)
+                .line(x + reach * dx - wide * dy, y + reach * dy - wide * dx)
+                .close();
+    }
+
     static void fan(Drawing on, double x, double y, double r) {
         Trail ring = circle(x, y, r);
         on.area(ring, WHITE, 1).along(ring, Ink.TEXT, 1.1);

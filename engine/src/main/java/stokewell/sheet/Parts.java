@@ -149,7 +149,7 @@ public record Parts(
                         "mixing valve", 1, f.name() + ": before its pump, cool water from behind the floor"));
         }
         if (pumps > 0) {
-            list.add(new Fitting("union", 2 * pumps, "one on each side of a pump; pumps sit low, on the cool pipe"));
+            list.add(new Fitting("union", 2 * pumps, "one on each side of a pump; pumps sit low"));
         }
         if (fans > 0) list.add(new Fitting("air filter", fans, "before the fan, never after"));
         if (checks > 0)

@@ -42,15 +42,24 @@ function tubes(L, e, now, runs) {
   ];
 }
 
+/** A valve of three ways: hot from above, cool from the right, mixed below. */
+const mixing = (x, y) => h("path", { class: "casing", d: `M${x} ${y}l-5 -8h10zM${x} ${y}l-5 8h10zM${x} ${y}l8 -5v10z` });
+
 /** From the store's draw to a point and from another back to the store. */
 function circuit(L, e, to, from, now, runs) {
   const s = L.store, c = e.of.circuit, edge = s.x + s.w;
   const lane = edge + s.jacket + (L.phone ? 0.1 : 0.16) + 0.1 * e.index;
   const yd = s.y + s.h * c.draw, yb = s.y + s.h * c.giveBack, pace = runs ? 0.25 : 0;
   const hot = layerAt(now, c.draw), cool = layerAt(now, c.giveBack);
+  const mixed = e.of.mixedTo ?? null, yv = yd + 0.3 * (Math.max(yb, to[1]) - yd);
   return [
     pipe(L, [[edge, yb], [lane + 0.08, yb], [lane + 0.08, from[1]], from].reverse(), c.back, runs ? (hot + cool) / 2 : cool, pace),
-    pipe(L, [[edge, yd], [lane, yd], [lane, to[1]], to], c.supply, hot, pace),
+    mixed === null ? pipe(L, [[edge, yd], [lane, yd], [lane, to[1]], to], c.supply, hot, pace) : [
+      pipe(L, [[lane + 0.08, yb], [lane + 0.08, yv], [lane, yv]], c.back, runs ? (hot + cool) / 2 : cool, pace),
+      pipe(L, [[lane, yv], [lane, to[1]], to], c.supply, Math.min(hot, mixed - 273.15), pace),
+      pipe(L, [[edge, yd], [lane, yd], [lane, yv]], c.supply, hot, pace),
+      mixing(L.X(lane), L.Y(yv)),
+    ],
     c.pump && pump(L.X(lane), L.Y((yd + to[1]) / 2), runs),
   ];
 }
@@ -78,8 +87,9 @@ function radiator(L, e, now) {
 function floorLoop(L, e, now, runs) {
   const { X, Y, L: px, store: s } = L, depth = -Math.max(0.04, L.slab * 0.55), hot = layerAt(now, e.of.circuit.draw);
   const from = s.x + s.w + s.jacket + 0.3, until = L.inner - 0.15, count = Math.max(2, Math.min(40, Math.floor((until - from) / e.of.spacing)));
+  const goes = Math.min(hot, e.of.mixedTo === null ? hot : e.of.mixedTo - 273.15);
   const rings = Array.from({ length: count }, (_, k) => h("circle", { cx: X(from + (k + 0.5) * (until - from) / count), cy: Y(depth),
-    r: Math.max(2.2, px(e.of.bore / 2)), class: "tube", fill: warmth(runs ? hot - (hot - now.room) * 0.5 * k / count : now.room) }));
+    r: Math.max(2.2, px(e.of.bore / 2)), class: "tube", fill: warmth(runs ? goes - (goes - now.room) * 0.5 * k / count : now.room) }));
   const lane = [from, depth];
   return [circuit(L, e, lane, [from + 0.05, depth], now, runs), rings,
     box(X(from), Y(0), px(until - from), px(L.slab), "grasp")];

@@ -31,7 +31,7 @@ export function keysOf(id, rig) {
 
 const firstOf = (kind, at) => ({
   airTubes: ["count", "bore", "length", "fan.flow"], fanCoil: ["ratedPower", "fan.flow"],
-  radiator: ["ratedPower", "elevation"], floorLoop: ["length", "spacing", "loops"],
+  radiator: ["ratedPower", "elevation"], floorLoop: ["length", "spacing", "loops", "mixedTo"],
 }[kind] || []).map(k => `${at}.${k}`);
 
 function switchesOf(rig, drives) {

@@ -22,7 +22,7 @@ export function templates(rig) {
     emitter(t.add.airTubes, "fan", n => `{air tubes: {name: ${n}, count: 24, bore: 50 mm, length: 0.8 m}}`, true);
     emitter(t.add.fanCoil, "fan coil", n => `{fan coil: {name: ${n}, rated power: 8 kW, circuit: {pump: {shutoff head: 30 kPa, free flow: 20 L/min, power: 25 W}}}}`, true);
     emitter(t.add.radiator, "radiator", n => `{radiator: {name: ${n}, rated power: 2 kW, circuit: {pump: {shutoff head: 25 kPa, free flow: 15 L/min, power: 20 W}}}}`, true);
-    emitter(t.add.floorLoop, "floor", n => `{floor loop: {name: ${n}, length: 120 m, circuit: {pump: {shutoff head: 30 kPa, free flow: 20 L/min, power: 30 W, speed: 40 %}}}}`, true);
+    emitter(t.add.floorLoop, "floor", n => `{floor loop: {name: ${n}, length: 120 m, mixed to: 45 C, circuit: {pump: {shutoff head: 30 kPa, free flow: 20 L/min, power: 30 W, speed: 40 %}}}}`, true);
   }
   if (rig.loop && !rig.loop.pump) list.push({ name: t.add.pump, edits: [
     { set: "loop.pump", value: "{shutoff head: 20 kPa, free flow: 15 L/min, power: 20 W}" },
