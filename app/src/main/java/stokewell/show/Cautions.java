@@ -125,7 +125,8 @@ public final class Cautions {
 
     private void boiling(Night.Boil boil, double minutes, double steam, String when) {
         if (minutes > 0) {
-            danger("Water BOILS for " + as.minutes(minutes) + " (" + boil.where() + "), and " + as.mass(steam, 2)
+            String so = minutes > 48 * 60 ? as.hours(minutes / 60) : as.minutes(minutes);
+            danger("Water BOILS for " + so + " (" + boil.where() + "), and " + as.mass(steam, steam < 10 ? 2 : 0)
                     + " leaves as steam. Do not build or fire it like this.");
         } else if (boil.margin() < NEAR) {
             danger("Water comes within " + as.difference(boil.margin(), 0) + " of boiling (" + boil.where() + ", "

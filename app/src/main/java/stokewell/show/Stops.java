@@ -26,7 +26,8 @@ final class Stops {
     static String lead(Check check, String sentence) {
         String forbids = forbids(check);
         if (forbids.isEmpty()) return sentence;
-        return "STOP: do not light a fire on this rig. " + forbids + " If it were mended: " + sentence;
+        return "STOP: do not light a fire on this rig. " + forbids + " If it were mended: "
+                + Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     /** Each stop in full, for a reader. */

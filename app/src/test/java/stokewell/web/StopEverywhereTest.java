@@ -15,6 +15,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.support.ui.Select;
 
 /** A rig on which no fire may be lit says so on every view and in every file; under a hand that drags it, too. */
 final class StopEverywhereTest {
@@ -37,6 +38,7 @@ final class StopEverywhereTest {
                         .readAllBytes(),
                 StandardCharsets.UTF_8);
         Files.writeString(folder.resolve("valved.yaml"), text + VALVED);
+        Files.copy(Path.of("src/test/resources/jobs/spoke-barn.yaml"), folder.resolve("barn.yaml"));
         page = Browser.start(folder).enter();
     }
 
@@ -63,6 +65,23 @@ final class StopEverywhereTest {
         come("night");
         assertThat(page.text(".banner.stop")).as("on paper").contains("STOP");
         page.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+    }
+
+    /** The barn boils on a normal day, and its file names no weather by the hour. */
+    @Test
+    void aWinterThatNamesNoWeatherAsksForSome() {
+        page.turnTo("winter/barn");
+        page.see("nav a[aria-current][href='#winter']");
+        page.until("the choice", () -> page.has("#winter-weather option"));
+        page.until("rest", () -> !page.has(".busy") && !page.has(".waiting"));
+        assertThat(page.text("#winter-weather")).startsWith("choose the place most like yours");
+        page.press("Run the winter");
+        assertThat(page.text("[role=alert].fault")).contains("this rig names none");
+        new Select(page.see("#winter-weather")).selectByValue("example:pvgis_tmy_45n_8e_2005_2023.csv");
+        page.press("Run the winter");
+        page.untilDone("the winter", () -> page.has(".mornings"));
+        assertThat(page.has("[role=alert].fault")).isFalse();
+        assertThat(page.text(".banner.stop")).contains("Do not light a fire");
     }
 
     @Test

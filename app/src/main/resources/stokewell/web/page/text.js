@@ -133,7 +133,7 @@ export const t = {
 
   winterNote: "Every day from autumn to spring in the weather of the rig, with the stove fired as told. It takes some seconds; months appear as they are done.",
   winterRun: "Run the winter", winterAgain: "Run it again", winterOld: "The rig has changed since this was run.",
-  weatherFor: "In which weather", weatherOwn: "as the rig file names it", weatherNeeds: "A winter needs a file of hours. Choose one above, or put one (CSV) into the folder's weather folder.",
+  weatherFor: "In which weather", weatherOwn: "as the rig file names it", weatherChoose: "choose the place most like yours", weatherNeeds: "A winter needs weather by the hour, and this rig names none. Choose a file above, or put one (CSV) into the folder named weather beside your rigs.",
   winter: {
     wood: "Wood", below: c => c ? `Hours below ${c}` : "Hours below the limit", coldMornings: "Mornings below the limit", orMore: n => `${n} or more`, months: "Month by month", monthsLabel: "Wood by month, as in the table below",
     month: m => { const k = Number(String(m).slice(-2)); return k >= 1 && k <= 12 ? MONTHS[k - 1] : String(m); }, monthHead: "month", mean: "mean room", meanOut: "mean outdoors", hoursBelow: "hours below",

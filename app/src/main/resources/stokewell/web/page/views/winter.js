@@ -12,11 +12,17 @@ export function Winter() {
   const { season, rig } = state;
   const done = season && season.done ? season.done.season || season.done : null;
   const months = done && done.months ? done.months : season ? season.parts.map(p => p.month).filter(Boolean) : [];
+  const named = !state.answer || !!state.answer.view.rig.weather.file, must = !named && !state.winterWeather;
+  const run = () => {
+    if (!must) return begin("season", state.winterWeather ? { weather: state.winterWeather } : {});
+    update({ winterAsked: true });
+    document.getElementById("winter-weather")?.focus();
+  };
   return h("div", { class: "column" },
     h("p", { class: "note" }, t.winterNote),
-    h(WeatherFor, { id: "winter-weather", label: t.weatherFor, own: t.weatherOwn, chosen: state.winterWeather, onChange: e => update({ winterWeather: e.target.value }) }),
-    h("p", {}, (!season || season.state !== "running") && h("button", { type: "button", class: "main", onClick: () => begin("season", state.winterWeather ? { weather: state.winterWeather } : {}) }, season ? t.winterAgain : t.winterRun)),
-    season && season.state === "failed" && h("p", { class: "note" }, t.weatherNeeds),
+    h(WeatherFor, { id: "winter-weather", label: t.weatherFor, own: named ? t.weatherOwn : t.weatherChoose, chosen: state.winterWeather, onChange: e => update({ winterWeather: e.target.value }) }),
+    h("p", {}, (!season || season.state !== "running") && h("button", { type: "button", class: "main", onClick: run }, season ? t.winterAgain : t.winterRun)),
+    must && state.winterAsked && h("p", { class: "fault", role: "alert" }, t.weatherNeeds),
     season && h(Progress, { work: season, stop: () => halt("season") }),
     season && season.version !== rig.version && h("p", { class: "note" }, t.winterOld),
     done && h("dl", { class: "big" }, bigs(done).map(([label, value, more]) => h("div", {}, h("dt", {}, label), h("dd", {}, value, more && h("small", {}, more))))),
