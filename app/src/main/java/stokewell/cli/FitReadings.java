@@ -142,6 +142,12 @@ final class FitReadings {
                 .map(l -> new Replay.Load(l.time() - zero, l.mass()))
                 .sorted((a, b) -> Double.compare(a.time(), b.time()))
                 .toList();
+        long within =
+                wood.stream().filter(l -> l.time() >= 0 && l.time() < length).count();
+        if (within == 0 && !at.containsKey(Spot.STOVE) && !at.containsKey(Spot.FLUE))
+            told.add(
+                    "no load of wood is noted in those days: the rig file's habit is taken for what was burnt, and wood, burn and "
+                            + "losses are as wrong as it is. Note loads with ./stokewell diary load, or give a column of weights");
         Weather outside = outside(rig, rigFile, units, begin, length, outdoor);
         return new Found(outside, new Readings(at, wood, 0, length), placing, told);
     }

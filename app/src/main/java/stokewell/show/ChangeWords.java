@@ -26,6 +26,7 @@ final class ChangeWords {
     /** The change, what may be behind it, and how sure that is. */
     String changed() {
         Watch.Deviation d = fit.watch().deviation();
+        if (fit.astray() != null) return "Whether something changed in those days, a model so far off cannot tell.";
         if (d == null) {
             return "Nothing changed in those days that these readings would show. " + Delay.unseen();
         }

@@ -22,8 +22,9 @@ public final class FitCard {
                 + Numbers.of((fit.until() - fit.from()) / 86400, 1) + " days, "
                 + fit.burns().size() + " loads");
         out.blank();
-        for (String s : words.sentences()) out.words("", s);
-        out.words(fit.watch().deviation() == null ? "" : "! ", more.changed());
+        for (String s : words.sentences()) out.words(fit.astray() == null ? "" : "! ", s);
+        boolean changed = fit.watch().deviation() != null && fit.astray() == null;
+        out.words(changed ? "! " : "", more.changed());
         out.blank();
         out.raw(Plain.left("what", 12) + Plain.right("times the file", 15) + Plain.right("90 % between", 18)
                 + "   known from the readings");

@@ -69,7 +69,7 @@ public record FitTold(
                 fit.filed().name(),
                 Clock.date(fit.at(fit.from())) + " to " + Clock.date(fit.at(fit.until())),
                 words.sentences(),
-                new Change(fit.watch().deviation() != null, more.changed()),
+                new Change(fit.watch().deviation() != null && fit.astray() == null, more.changed()),
                 fit.factors().stream().map(FitTold::told).toList(),
                 open,
                 pictures(fit, as),

@@ -2,11 +2,13 @@ package stokewell.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import stokewell.file.Units;
 import stokewell.fit.Figure;
 import stokewell.fit.Fit;
 import stokewell.fit.Knob;
 import stokewell.fit.Learnt;
+import stokewell.fit.Unknown;
 
 /** What a fit says, in sentences with their numbers: never more than the readings hold. */
 final class FitWords {
@@ -24,7 +26,9 @@ final class FitWords {
 
     /** All sentences, the most useful first. */
     List<String> sentences() {
-        List<String> all = new ArrayList<>();
+        List<String> all = doubts();
+        // advice from a model of another rig would be worse than none
+        if (fit.astray() != null) return all;
         store(all);
         gave(all);
         loop(all);
@@ -33,14 +37,49 @@ final class FitWords {
         return all;
     }
 
+    /** Why the rest should not be believed, or not all of it. */
+    private List<String> doubts() {
+        List<String> all = new ArrayList<>();
+        Fit.Holdout worst = fit.astray();
+        if (worst != null) {
+            all.add(
+                    "The rig file does not describe this rig as it was on those days. Of nights that it had not seen, the fit "
+                            + "foretold the " + worst.spot().words + " " + as.difference(worst.rms(), 1)
+                            + " wrong; \"as the day before\" is " + as.difference(worst.persistence(), 1)
+                            + " wrong. Believe none of the numbers below. Look first at where the sensors sit, at the loads and their "
+                            + "hours, then at what the file says of stove, store and room.");
+        }
+        List<String> held = fit.atLimits().stream()
+                .map(k -> k.name().toLowerCase(Locale.ROOT))
+                .toList();
+        if (!held.isEmpty()) {
+            all.add("As far as a fit may go, and not far enough: " + String.join(", ", held)
+                    + ". What the rig file says there is far off, or it makes up for something else.");
+        }
+        return all;
+    }
+
+    /** The likeliest, and how far off it may be: an error of it would rest on what was not told. */
+    private void hardlyTold(List<String> all, Learnt.StoreLoss s, Fit.Factor jacket) {
+        String some = Numbers.of((as.us() ? 3600 / Units.BTU : 1) * s.power().value(), 0) + (as.us() ? " Btu/h" : " W");
+        String range = jacket == null
+                ? ""
+                : ", but " + Numbers.of(jacket.low() / jacket.factor(), 1) + " to "
+                        + Numbers.of(jacket.high() / jacket.factor(), 1) + " times that would do as well";
+        all.add("These readings hardly tell what your store loses: " + some + " at " + as.hot(s.water())
+                + " by the best fit" + range + ".");
+    }
+
     private void store(List<String> all) {
         Learnt.StoreLoss s = fit.learnt().store();
         if (s == null) return;
         Fit.Factor jacket = fit.factor(Knob.JACKET);
-        boolean known = jacket != null && jacket.told() != Fit.Told.HARDLY;
+        if (jacket == null || jacket.told() == Fit.Told.HARDLY) {
+            hardlyTold(all, s, jacket);
+            return;
+        }
         StringBuilder text = new StringBuilder("Your store loses " + watts(s.power()) + " at " + as.hot(s.water()));
         text.append(", ").append(share(s.base())).append(" of it through the base");
-        if (!known) text.append(" - so the rig file says; these readings hardly tell");
         Learnt.Foam foam = fit.learnt().foam();
         if (foam != null) {
             text.append("; ")
@@ -190,12 +229,18 @@ final class FitWords {
         };
     }
 
+    /** As the table names it; what is not in it by what it is. */
+    private String name(Unknown u) {
+        boolean listed = fit.factors().stream().anyMatch(f -> f.knob().name().equalsIgnoreCase(u.name()));
+        return listed ? u.name() : u.words();
+    }
+
     /** Pairs that cannot be told apart, as one sentence each. */
     List<String> confused() {
         List<String> all = new ArrayList<>();
         for (Fit.Confused c : fit.confused()) {
-            all.add("These readings cannot tell \"" + c.one().name() + "\" from \""
-                    + c.other().name() + "\": more of the one looks like " + (c.correlation() < 0 ? "more" : "less")
+            all.add("These readings cannot tell \"" + name(c.one()) + "\" from \""
+                    + name(c.other()) + "\": more of the one looks like " + (c.correlation() < 0 ? "more" : "less")
                     + " of the other.");
         }
         return all;

@@ -19,6 +19,7 @@ import stokewell.fit.Knob;
 import stokewell.fit.Learnt;
 import stokewell.fit.Spot;
 import stokewell.fit.Watch;
+import stokewell.rig.Changed;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -31,6 +32,43 @@ class FitWordsTest {
 
     private static List<String> sentences(UnitSystem units) {
         return new FitWords(FakeFits.quiet(), Measure.plain(units), "+/-").sentences();
+    }
+
+    private static List<String> told(Fit fit) {
+        return new FitWords(fit, Measure.plain(UnitSystem.SI), "+/-").sentences();
+    }
+
+    /** Nights foretold 14 K wrong where "as the day before" is 0.2 K wrong: the file is of another rig, and nothing is advised. */
+    @Test
+    void aFileOfAnotherRigIsToldBeforeAllElseAndNothingElseIs() {
+        Fit astray = Changed.with(
+                FakeFits.changed(PUMP), "holdout", List.of(new Fit.Holdout(Spot.STORE_TOP, 48, 14.41, 0.18)));
+        assertThat(told(astray))
+                .singleElement()
+                .satisfies(s -> assertThat(s)
+                        .startsWith("The rig file does not describe this rig")
+                        .contains("store top 14.4 K wrong", "Believe none"));
+        assertThat(change(astray, UnitSystem.SI)).contains("cannot tell").doesNotContain("Something changed");
+        Fit better = Changed.with(astray, "holdout", List.of(new Fit.Holdout(Spot.STORE_TOP, 48, 6, 5)));
+        assertThat(told(better)).hasSameSizeAs(told(FakeFits.changed(PUMP)));
+    }
+
+    /** A jacket turned as far as its key goes. */
+    @Test
+    void aNumberAtItsLimitIsTold() {
+        Fit held = Changed.with(FakeFits.quiet(), "factors", List.of(new Fit.Factor(Knob.JACKET, 6.5, 2, 20, 0.5)));
+        assertThat(told(held).get(0)).startsWith("As far as a fit may go, and not far enough: jacket.");
+        assertThat(told(FakeFits.quiet()).get(0)).startsWith("Your store loses");
+    }
+
+    @Test
+    void aLossThatIsHardlyToldHasNoErrorAndBringsNoFoam() {
+        Fit hardly =
+                Changed.with(FakeFits.quiet(), "factors", List.of(new Fit.Factor(Knob.JACKET, 1.5, 0.6, 3.75, 0.1)));
+        assertThat(told(hardly).get(0))
+                .isEqualTo(
+                        "These readings hardly tell what your store loses: 410 W at 70 C by the best fit, but 0.4 to 2.5 "
+                                + "times that would do as well.");
     }
 
     @Test

@@ -37,6 +37,11 @@ public record Fit(
         List<Profile> profiles,
         List<Advice> advice) {
 
+    /** A prediction further off than this, K, and by more than twice what "as the day before" is: the file is of another rig. */
+    private static final double ASTRAY = 4;
+    /** A factor is at its limit where so much more changes nothing. */
+    private static final double NUDGE = 1.02;
+
     /** How much the readings have told of a number. */
     public enum Told {
         WELL,
@@ -105,5 +110,34 @@ public record Fit(
     public Factor factor(Knob knob) {
         for (Factor f : factors) if (f.knob() == knob) return f;
         return null;
+    }
+
+    /**
+     * Where the nights that were kept back were foretold worst, if so badly that the rig file cannot be of this rig or of those
+     * days; null otherwise. Limits: common practice, no source.
+     */
+    public Holdout astray() {
+        Holdout worst = null;
+        if (holdout == null) return null;
+        for (Holdout h : holdout) {
+            boolean bad = h.rms() > ASTRAY && h.rms() > 2 * h.persistence();
+            if (bad && (worst == null || h.rms() > worst.rms())) worst = h;
+        }
+        return worst;
+    }
+
+    /** Knobs that came to where they turn no further: what they stand for is not what the readings ask for. */
+    public List<Knob> atLimits() {
+        return factors.stream()
+                .filter(f -> f.knob() != Knob.WOOD && isAtLimit(f))
+                .map(Factor::knob)
+                .toList();
+    }
+
+    private boolean isAtLimit(Factor f) {
+        if (Math.abs(Math.log(f.factor())) > 3.9 * f.knob().spread) return true;
+        Rig found = f.knob().turned(filed, f.factor());
+        return found.equals(f.knob().turned(filed, f.factor() * NUDGE))
+                || found.equals(f.knob().turned(filed, f.factor() / NUDGE));
     }
 }
