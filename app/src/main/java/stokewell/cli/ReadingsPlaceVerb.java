@@ -1,12 +1,15 @@
 package stokewell.cli;
 
+import java.util.Arrays;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import stokewell.fit.Spot;
 import stokewell.shop.Sensor;
 import stokewell.shop.Shop;
 
@@ -37,6 +40,12 @@ final class ReadingsPlaceVerb implements Callable<Integer> {
     public Integer call() {
         if (place == null && newName == null) {
             throw Complaint.usage("There is nothing to say of \"" + name + "\".", "Give a PLACE, or --name NAME.");
+        }
+        if (place != null && !place.isBlank() && Spot.named(place.strip()) == null) {
+            throw Complaint.usage(
+                    "\"" + place + "\" is no place that a sensor can have.",
+                    "Places: " + Arrays.stream(Spot.values()).map(s -> s.words).collect(Collectors.joining(", "))
+                            + ". A new name goes with --name.");
         }
         try (Shop shop = choice.openExisting()) {
             Sensor sensor = ReadingsShowVerb.find(shop, name);

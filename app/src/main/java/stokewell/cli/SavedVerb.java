@@ -63,11 +63,21 @@ final class SavedVerb implements Callable<Integer> {
     @Option(names = "--html", paramLabel = "FILE", description = "Write a page to look at and to print, too.")
     Path html;
 
+    /** Outdoors, below which heat is needed, K: degree days count from some 10 to 20 °C; common practice. */
+    private static final double COLDEST_BASE = 273.15;
+
+    private static final double WARMEST_BASE = 303.15;
+
     @Override
     public Integer call() throws IOException {
         OutFile.check("--html", html);
         if (model != null) InFile.check("--model", model);
         double kelvin = base == null ? Double.NaN : Quantity.parse(base, Dimension.TEMPERATURE);
+        if (kelvin < COLDEST_BASE || kelvin > WARMEST_BASE) {
+            throw Complaint.usage(
+                    "--base \"" + base + "\": no shop is heated below such a temperature outdoors only.",
+                    "Give one between 0 C and 30 C.");
+        }
         Winters.Found found = winters.read();
         PrintWriter err = spec.commandLine().getErr();
         for (String note : found.told()) err.println("readings: " + note);

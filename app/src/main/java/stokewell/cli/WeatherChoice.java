@@ -20,6 +20,7 @@ import stokewell.rig.Dimension;
 import stokewell.rig.Outdoors;
 import stokewell.rig.Place;
 import stokewell.rig.Rig;
+import stokewell.rig.RigFault;
 import stokewell.run.NightRun;
 import stokewell.weather.DayRange;
 import stokewell.weather.Hourly;
@@ -80,7 +81,15 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
     static WeatherChoice words(String text, Rig rig, UnitSystem units) {
         List<Surface> surfaces = Compiler.surfaces(rig);
         if (text.toLowerCase(Locale.ROOT).startsWith("snap:")) return snap(text, rig, surfaces, units);
-        DayRange range = range(text);
+        DayRange range;
+        try {
+            range = range(text);
+        } catch (RigFault outside) {
+            throw Complaint.usage(
+                    "--weather \"" + text + "\": no place is so cold or so hot.",
+                    "Between " + Quantity.write(outside.low, Dimension.TEMPERATURE, units, 3) + " and "
+                            + Quantity.write(outside.high, Dimension.TEMPERATURE, units, 3) + " it can be reckoned.");
+        }
         if (range == null) {
             throw Complaint.usage("--weather \"" + text + "\" is neither a file here nor a low and a high.", RIGHT);
         }

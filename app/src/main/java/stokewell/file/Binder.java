@@ -82,6 +82,8 @@ final class Binder {
             boolean holes = false;
             for (int i = 0; i < items.list.size(); i++) {
                 Object each = value(items.list.get(i), element(place, held, i));
+                // an entry that is none is taken away
+                if (each == null) continue;
                 holes |= each == Told.HOLE;
                 made.add(each);
             }

@@ -98,14 +98,19 @@ final class ReadingsGather {
         for (int k = 0; k < valueColumns.length; k++) {
             int c = valueColumns[k];
             String plain = valueHeadings[k].name().isEmpty() ? "column " + (c + 1) : valueHeadings[k].name();
-            group.columns.add(
-                    column(plain, layout.headings.get(c), c + 1, valueHeadings[k], layout.roles[c] == Role.EMPTY));
+            group.columns.add(column(
+                    plain,
+                    layout.headings.get(c),
+                    c + 1,
+                    valueHeadings[k],
+                    valueHeadings[k].warm(),
+                    layout.roles[c] == Role.EMPTY));
         }
         return group;
     }
 
     /** A column, or null where it is not wanted. */
-    private Column column(String name, String raw, int place, ReadingsHeading heading, boolean lenient) {
+    private Column column(String name, String raw, int place, ReadingsHeading heading, boolean warm, boolean lenient) {
         Optional<ReadingsAsk.Wanted> wanted = ask.wanted(raw, place);
         if (wanted.isEmpty()) wanted = ask.wanted(name, 0);
         if (wanted.isEmpty() && !ask.map().isEmpty()) return null;
@@ -114,7 +119,7 @@ final class ReadingsGather {
             unit = ask.unit().get();
         if (wanted.isPresent() && wanted.get().unit().isPresent())
             unit = wanted.get().unit().get();
-        return new Column(wanted.map(ReadingsAsk.Wanted::sensor).orElse(name), heading, unit, lenient);
+        return new Column(wanted.map(ReadingsAsk.Wanted::sensor).orElse(name), heading, unit, warm, lenient);
     }
 
     Collection<ReadingsGroup> read(ReadingsText text) throws IOException {
@@ -222,8 +227,8 @@ final class ReadingsGather {
             throw new ReadingsFault(
                     file,
                     row,
-                    "it ends early: " + n + (n == 1 ? " cell" : " cells") + " where other rows have " + least,
-                    "Get the file from the logger again; nothing was taken in");
+                    "it has " + n + (n == 1 ? " cell" : " cells") + " where other rows have " + least,
+                    "Mend the row; if the file ends there, get it from the logger again; nothing was taken in");
         }
         for (int c = layout.headings.size(); c < n; c++) {
             if (!record.getField(c).isBlank()) {
@@ -247,7 +252,9 @@ final class ReadingsGather {
             ReadingsHeading of = valueHeadings[k];
             String full = valueColumns.length == 1 ? name : name + " " + of.name();
             ReadingsHeading heading = new ReadingsHeading(full, of.unit());
-            group.columns.add(column(full, full, 0, heading, true));
+            // what all the values are called tells, where the sensor is only a number
+            boolean warm = heading.warm() || of.warm() && !heading.other();
+            group.columns.add(column(full, full, 0, heading, warm, true));
         }
         groups.put(name, group);
         return group;
@@ -299,7 +306,7 @@ final class ReadingsGather {
 
     /** What a column without a unit is. */
     private SensorUnit orElse(Column column, int row) {
-        if (column.heading.warm()) {
+        if (column.warm) {
             throw new ReadingsFault(
                     file,
                     row,

@@ -14,6 +14,9 @@ final class ReadingsGroup {
         /** Null until known. */
         SensorUnit unit;
 
+        /** Whether it is called as a temperature is. */
+        final boolean warm;
+
         /** Whether words in it do not make the file a broken one, as long as no number was seen. */
         final boolean lenient;
 
@@ -26,10 +29,11 @@ final class ReadingsGroup {
         int textRow;
         String text = "";
 
-        Column(String name, ReadingsHeading heading, SensorUnit unit, boolean lenient) {
+        Column(String name, ReadingsHeading heading, SensorUnit unit, boolean warm, boolean lenient) {
             this.name = name;
             this.heading = heading;
             this.unit = unit;
+            this.warm = warm;
             this.lenient = lenient;
         }
     }

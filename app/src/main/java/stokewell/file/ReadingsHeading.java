@@ -20,6 +20,9 @@ record ReadingsHeading(String name, Optional<SensorUnit> unit) {
     private static final Pattern WARM = Pattern.compile(
             "(?i:.*(temp|therm|°|rtd|pt100|pt1000|ntc|ds18).*)|[Tt]|[Tt]\\d{1,3}|[Tt][ _-].*|.*[ _-][Tt]"
                     + "|T(?!ime|imer)[a-z]{0,3}([A-Z_0-9].*)?");
+    /** Where a shop has its thermometers: a column of such a name without a unit is asked for its unit. */
+    private static final Pattern PLACE =
+            Pattern.compile("(?i)(.*[^a-z])?(room|indoors?|inside|outdoors?|outside|store|tank)([^a-z].*)?");
     /** Units whose slash became an underscore. */
     private static final Pattern JOINED =
             Pattern.compile("(?i)(.*[^_])_+(km_h|m_s|w_m2|kw_m2|l_min|l_s|l_h|m3_h|m3_s|btu_h)");
@@ -74,7 +77,8 @@ record ReadingsHeading(String name, Optional<SensorUnit> unit) {
 
     /** Whether the name is one of a temperature. */
     boolean warm() {
-        return WARM.matcher(name).matches() && !OTHER.matcher(name).matches();
+        return (WARM.matcher(name).matches() || PLACE.matcher(name).matches())
+                && !OTHER.matcher(name).matches();
     }
 
     /** Whether the name is one of something else. */

@@ -19,7 +19,7 @@ public record Load(long id, long time, double mass, double moisture, String wood
         if (moisture < 0 || moisture > 0.65) {
             throw new ShopFault(
                     "Wood does not hold " + Math.round(100 * moisture) + " % water.",
-                    "Give it on the wet basis, 0 % to 65 %.");
+                    "Give it on the wet basis, 0 % to 65 %, with its sign: \"18 %\".");
         }
     }
 }

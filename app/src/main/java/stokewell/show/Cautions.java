@@ -140,7 +140,8 @@ public final class Cautions {
             danger("If the flow stops at " + Clock.hour(night.at(b.time())) + ", the water in " + b.pickup()
                     + " boils in about " + as.minutes(b.minutes())
                     + ". It needs a way to give its heat without power, and "
-                    + (closed(night) ? "a relief valve at the stove." : "an open vent."));
+                    + (closed(night) ? "a relief valve at the stove" : "an open vent")
+                    + "; the drills tell whether a power cut stops it.");
         }
     }
 

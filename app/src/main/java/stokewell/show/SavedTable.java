@@ -82,7 +82,8 @@ final class SavedTable {
     /** Guideline 14 asks for an uncertainty below half the saving, at 68 %. */
     private String guideline() {
         double ratio = s.share().half() * 0.994 / 1.645 / Math.abs(s.share().value());
-        boolean met = s.share().value() > 0 && ratio <= 0.5;
+        if (!(s.share().value() > 0)) return "not met: nothing was saved";
+        boolean met = ratio <= 0.5;
         return (met ? "met" : "not met") + ": at 68 % the uncertainty is "
                 + (ratio > 9.995 ? "over ten times" : Numbers.percent(ratio) + " of") + " the saving; 50 % is asked";
     }

@@ -2,6 +2,7 @@ package stokewell.show;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import stokewell.file.UnitSystem;
 import stokewell.run.Event;
@@ -152,26 +153,45 @@ public final class TerminalPlot {
         return count > 0 ? sum / count : Double.NaN;
     }
 
-    /** The names of the curves beside their ends, none over another. */
+    /** The names of the curves beside their ends, none over another and none past another. */
     private String[] names(List<Curve> curves, double limit, double top, double perDot) {
+        record Name(double end, String words) {}
+        List<Name> names = new ArrayList<>();
+        for (Curve c : curves) {
+            double end = c.kelvin()[c.kelvin().length - 1];
+            if (Double.isFinite(end)) names.add(new Name(end, " " + c.name()));
+        }
+        names.add(new Name(limit, " limit"));
+        names.sort(Comparator.comparingDouble((Name n) -> -n.end()));
+        int[] rows = new int[names.size()];
+        for (int i = 0; i < rows.length; i++)
+            rows[i] = row(as.scale(names.get(i).end()), top, perDot) / 4;
+        apart(rows);
         String[] right = new String[high];
         java.util.Arrays.fill(right, "");
-        for (int i = curves.size() - 1; i >= 0; i--) {
-            Curve c = curves.get(i);
-            double end = c.kelvin()[c.kelvin().length - 1];
-            if (Double.isFinite(end)) place(right, row(as.scale(end), top, perDot) / 4, " " + c.name());
-        }
-        place(right, row(as.scale(limit), top, perDot) / 4, " limit");
+        for (int i = 0; i < rows.length; i++)
+            if (rows[i] >= 0) right[rows[i]] = names.get(i).words();
         return right;
     }
 
-    private void place(String[] right, int wanted, String name) {
-        for (int off = 0; off < high; off++) {
-            for (int r : new int[] {wanted - off, wanted + off}) {
-                if (r < 0 || r >= high || !right[r].isEmpty()) continue;
-                right[r] = name;
-                return;
+    /** Moves rows, given from the top down, apart by one at least and all together as little as can be (least squares). */
+    private void apart(int[] rows) {
+        int n = rows.length;
+        double[] sum = new double[n];
+        int[] count = new int[n];
+        int blocks = 0;
+        for (int i = 0; i < n; i++) {
+            sum[blocks] = rows[i] - i;
+            count[blocks++] = 1;
+            while (blocks > 1 && sum[blocks - 2] / count[blocks - 2] > sum[blocks - 1] / count[blocks - 1]) {
+                sum[blocks - 2] += sum[blocks - 1];
+                count[blocks - 2] += count[blocks - 1];
+                blocks--;
             }
+        }
+        for (int k = 0, i = 0; k < blocks; k++) {
+            int moved = (int) Math.round(sum[k] / count[k]);
+            for (int end = i + count[k]; i < end; i++) rows[i] = Math.max(i, Math.min(moved + i, high - n + i));
         }
     }
 

@@ -19,6 +19,8 @@ final class FirstRig {
     private static final double ABOVE = 0.7;
     /** From the header's water to the ceiling, m: the vent ends 45 cm over the water and stays in the warm room. */
     private static final double UNDER_CEILING = 0.55;
+    /** From the header's water down to a radiator's middle, m: half its height, and a hand over it. */
+    private static final double BELOW_LEVEL = 0.35;
     /** Wood in one load for each cubic metre of store, kg/m3: common practice, a third of its heat warms the water by some 35 K. */
     private static final double LOAD_FOR_STORE = 25;
     /** Where a store hangs that is to fill by gravity, m above the floor. */
@@ -282,12 +284,13 @@ final class FirstRig {
                     "  pump: {shutoff head: %s, free flow: %s, power: 25 W}   # guessed",
                     Quantity.write(25000, Dimension.HEAD, units, 2), q(5e-4, Dimension.VOLUME_FLOW));
         }
-        line(
-                "  header: {water: %s, level: %s, vent: %s}",
-                q(0.03, Dimension.VOLUME),
-                m(Math.max(top + 0.1, number.applyAsDouble("height") - UNDER_CEILING)),
-                pipe(0.035));
+        line("  header: {water: %s, level: %s, vent: %s}", q(0.03, Dimension.VOLUME), m(level(top)), pipe(0.035));
         line("");
+    }
+
+    /** Of the header's water, m: under the ceiling, over the store. */
+    private double level(double top) {
+        return Math.max(top + 0.1, number.applyAsDouble("height") - UNDER_CEILING);
     }
 
     private void emitter(Size s, boolean gravity, double top) {
@@ -303,7 +306,7 @@ final class FirstRig {
         } else {
             line("  - radiator:                    # guessed; on bare wide pipe, above the store's middle");
             line("      rated power: %s", q(4500 * s.coil, Dimension.POWER));
-            line("      elevation: %s", m(Math.max(top - 0.1, number.applyAsDouble("height") - 0.4)));
+            line("      elevation: %s", m(level(top) - BELOW_LEVEL));
             line("      circuit:");
             line("        supply: {length: %s, bore: %s, elbows: 2}", m(2), pipe(0.035));
             line("        back: {length: %s, bore: %s, elbows: 3}", m(3), pipe(0.035));

@@ -2,6 +2,7 @@ package stokewell.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +53,21 @@ class FirstRigsTest {
                 .isEqualTo(CheckVerb.STOP);
         JsonNode first = check.json().get("findings").get(0);
         assertThat(first.get("id").asString()).isEqualTo("boil.normal");
+    }
+
+    /** Its radiator hangs under the water that fills it, by gravity and with a pump. */
+    @Test
+    void aRadiatorHangsUnderTheHeadersWater() throws Exception {
+        for (String loop : new String[] {"pump", "gravity"}) {
+            String file = begun("length=8m", "width=6m", "height=3m", "low=-15C", "emitter=radiator", "loop=" + loop);
+            assertThat(Shell.say("check", file, "--json").out()).doesNotContain("emitter.high");
+            assertThat(Shell.say("check", file, "--json", "--set", "emitters.radiator.elevation=2.9 m")
+                            .out())
+                    .contains("emitter.high");
+            Shell.Said without = Shell.say("night", file, "--json", "--set", "emitters.radiator=none");
+            assertThat(without.err()).doesNotContain("NullPointer");
+            Files.delete(Path.of(file));
+        }
     }
 
     /** A closed loop is filled cold: its valve does not open because a run begins hot. */

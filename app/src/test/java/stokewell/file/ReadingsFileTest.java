@@ -82,7 +82,7 @@ class ReadingsFileTest extends ReadingsTables {
         refused(
                 () -> read(head[0], head[1], "2024-01-31 17:05,20"),
                 3,
-                "ends early: 2 cells where other rows have 3",
+                "it has 2 cells where other rows have 3",
                 "again");
         refused(
                 () -> read(head[0], head[1], "2024-01-31 17:05,20,61,5"),

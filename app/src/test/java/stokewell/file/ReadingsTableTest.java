@@ -1,6 +1,7 @@
 package stokewell.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.Charset;
@@ -30,6 +31,22 @@ class ReadingsTableTest extends ReadingsTables {
         assertThat(celsius(file.series().get(1))).containsExactly(61.0, 60.5);
         assertThat(file.series().get(0).times())
                 .containsExactly(at("2024-01-31T17:05:00Z"), at("2024-01-31T17:10:00Z"));
+    }
+
+    /** The commonest cheap logger names places and no unit; a long table names what its values are. */
+    @Test
+    void aPlaceWithoutAUnitIsAskedForAndNotKeptAsANumber() {
+        assertThatThrownBy(() -> read("time,room,store top", "2024-01-31 17:05,18.5,61", "2024-01-31 17:10,18.4,60"))
+                .isInstanceOf(ReadingsFault.class)
+                .hasMessageContaining("\"room\" looks like a temperature")
+                .hasMessageContaining("--unit C");
+        assertThatThrownBy(() ->
+                        read("timestamp,device,temperature", "2024-01-31 17:05,A1,18.5", "2024-01-31 17:10,A1,18.4"))
+                .hasMessageContaining("\"A1\" looks like a temperature");
+        assertThat(read("time,co2 room,runs", "2024-01-31 17:05,618,3", "2024-01-31 17:10,620,4")
+                        .series())
+                .extracting(s -> s.unit().kind())
+                .containsOnly(SensorKind.NUMBER);
     }
 
     @Test

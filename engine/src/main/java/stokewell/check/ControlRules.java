@@ -18,7 +18,38 @@ final class ControlRules {
 
     static void look(Subject s, Findings f) {
         controls(s, f);
+        wayRound(s, f);
         sensor(s, f);
+    }
+
+    /** A thermostat at the fire's water that stops the pump where it should start it. */
+    private static void wayRound(Subject s, Findings f) {
+        if (!s.pumped()) return;
+        for (Switch w : s.rig().switches()) {
+            if (!w.drives().equals("pump")) continue;
+            for (Switch.Thermostat t : new Switch.Thermostat[] {w.thermostat(), w.highLimit()}) {
+                if (t == null || t.on() > t.off() || !atFire(t.sensor())) continue;
+                f.stop(
+                        "control.wayround",
+                        say(
+                                "The pump's thermostat is the wrong way round: it stops the pump at %s.",
+                                Telling.degrees(t.off())),
+                        "The hotter the coil, the surer its water stands still: it boils at every fire.",
+                        say(
+                                "Switch on at %s and off at %s; on a thermostat with two contacts take the one that closes on rise. Try it "
+                                        + "with a kettle before the first fire.",
+                                Telling.degrees(t.off()), Telling.degrees(t.on())),
+                        "a pump that takes heat from a fire starts on rise: common practice, no source");
+                return;
+            }
+        }
+    }
+
+    private static boolean atFire(Switch.Sensor sensor) {
+        return switch (sensor.at()) {
+            case OUTLET, PICKUP, STOVE, SUPPLY -> true;
+            default -> false;
+        };
     }
 
     private static void controls(Subject s, Findings f) {

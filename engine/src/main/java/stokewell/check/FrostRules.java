@@ -25,7 +25,7 @@ final class FrostRules {
 
     /** A normal night in which the room itself freezes. */
     private static void frostyNight(Subject s, Findings f) {
-        double lowest = s.day().lowestRoom().room();
+        double lowest = lowestHour(s);
         if (!s.wet() || s.safety().closed() || s.rig().loop().glycol() > 0 || !(lowest < Subject.K)) return;
         f.mend(
                 "frost.night",
@@ -34,6 +34,20 @@ final class FrostRules {
                 "Keep the room above freezing, or bring header, feed and vent into a warm corner behind insulation, and see before "
                         + "every fire that the vent breathes.",
                 "a run of the normal day; explosions of frozen coils");
+    }
+
+    /** The room's coldest hour on the mean, K: a door that stands open for minutes freezes no header. */
+    private static double lowestHour(Subject s) {
+        float[] room = s.day().trace().column("room");
+        int hour = Math.max(1, (int)
+                Math.round(3600 / (s.day().trace().time(1) - s.day().trace().time(0))));
+        double sum = 0;
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < room.length; i++) {
+            sum += room[i] - (i >= hour ? room[i - hour] : 0);
+            if (i >= hour - 1) lowest = Math.min(lowest, sum / hour);
+        }
+        return lowest;
     }
 
     private static void frost(Subject s, Findings f) {

@@ -5,6 +5,7 @@ import static stokewell.check.Findings.say;
 import stokewell.loop.ExpansionTank;
 import stokewell.matter.Water;
 import stokewell.rig.Contents;
+import stokewell.rig.Emitter;
 import stokewell.rig.Pickup;
 import stokewell.rig.Rig;
 import stokewell.rig.Safety;
@@ -24,6 +25,38 @@ public final class HeaderRules {
         if (s.safety().closed()) return;
         size(s, f);
         overflow(s, f);
+        emitters(s, f);
+    }
+
+    /** Emitters whose middle stands over the water that is to fill them. */
+    private static void emitters(Subject s, Findings f) {
+        Store store = s.rig().store();
+        boolean header = store.coil() == null && store.cover() == Store.Cover.SEALED;
+        double level = header ? s.rig().loop().header().level() : store.elevation() + tall(store.shape());
+        for (Emitter e : s.rig().emitters()) {
+            if (!(e instanceof Emitter.Radiator r) || r.elevation() <= level) continue;
+            f.mend(
+                    "emitter.high",
+                    say("The %s stands higher than the water that is to fill it.", r.name()),
+                    say(
+                            "Its middle is %s above the floor, the %s water %s: it stays full of air and gives nothing, whatever the night "
+                                    + "says of it.",
+                            metres(r.elevation()), header ? "header's" : "store's", metres(level)),
+                    header
+                            ? "Hang it lower, or the header higher."
+                            : "Hang it lower; water in an open store rises no higher than it stands.",
+                    "water finds its level");
+        }
+    }
+
+    private static double tall(Store.Shape shape) {
+        if (shape instanceof Store.Shape.Round r) return r.height();
+        if (shape instanceof Store.Shape.Square q) return q.height();
+        return ((Store.Shape.Lying) shape).diameter();
+    }
+
+    private static String metres(double m) {
+        return say("%.2f m (%.1f ft)", m, m / 0.3048);
     }
 
     /** Water that stands under the header: the store's too where its lid is sealed and it is no coil's other side, m3. */

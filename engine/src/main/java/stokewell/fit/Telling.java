@@ -180,8 +180,10 @@ final class Telling {
         RealMatrix spread = new Array2DRowRealMatrix(n, n);
         for (int i = 0; i < n; i++)
             spread.setEntry(i, i, estimate.unknowns().get(i).spread());
+        RealMatrix scaled = spread.multiply(information).multiply(spread);
+        // an inverse is symmetric but for its last digits
         EigenDecompositionSymmetric parts =
-                new EigenDecompositionSymmetric(spread.multiply(information).multiply(spread));
+                new EigenDecompositionSymmetric(scaled.add(scaled.transpose()).scalarMultiply(0.5));
         RealMatrix left = new Array2DRowRealMatrix(n, n);
         for (int i = 0; i < n; i++) {
             double all = parts.getEigenvalues()[i];

@@ -271,6 +271,51 @@ class WaterFamiliesTest {
         Found.answer(Sound.material(Sound.pumped(), "pipe", Metal.PLASTIC), "plastic.hot", Level.MEND);
     }
 
+    /** On at 60 °C and off at 80 °C: the hotter the coil, the surer its water stands. */
+    @Test
+    void aPumpThermostatTheWrongWayRound() {
+        Found.answer(pumpBy(K + 60, K + 80), "control.wayround", Level.STOP);
+        assertThat(Sound.answered(pumpBy(K + 60, K + 50)).of("control.wayround"))
+                .isNull();
+    }
+
+    private static Rig pumpBy(double on, double off) {
+        Rig rig = Sound.pumped();
+        List<Switch> switches = new ArrayList<>();
+        for (Switch w : rig.switches()) {
+            if (!w.drives().equals("pump")) switches.add(w);
+        }
+        switches.add(new Switch(
+                "pump",
+                new Switch.Thermostat(new Switch.Sensor(Switch.Spot.OUTLET, 0.5, "", 30), on, off),
+                null,
+                null,
+                null,
+                null));
+        return Changed.with(rig, "switches", switches);
+    }
+
+    /** A radiator's middle a hand above the header's water, and a hand below. */
+    @Test
+    void aRadiatorAboveItsWater() {
+        Rig rig = Sound.store(Sound.thermosiphon(), "cover", Store.Cover.SEALED);
+        double level = rig.loop().header().level();
+        Check under = Sound.answered(radiatorAt(rig, level - 0.1));
+        Found.finds(Sound.answered(radiatorAt(rig, level + 0.1)), under, "emitter.high", Level.MEND);
+        assertThat(under.of("emitter.high")).isNull();
+        // water in an open store rises no higher than it stands
+        Rig open = Sound.store(Sound.thermosiphon(), "cover", Store.Cover.OPEN);
+        Found.finds(Sound.answered(radiatorAt(open, level - 0.1)), under, "emitter.high", Level.MEND);
+    }
+
+    private static Rig radiatorAt(Rig rig, double elevation) {
+        List<Emitter> emitters = rig.emitters().stream()
+                .map(e -> e instanceof Emitter.Radiator r ? (Emitter) Changed.with(r, "elevation", elevation) : e)
+                .toList();
+        assertThat(emitters).anyMatch(e -> e instanceof Emitter.Radiator);
+        return Changed.with(rig, "emitters", emitters);
+    }
+
     /** A small store's water straight into a floor, behind a valve at 45 °C, and behind one that is set to 60 °C. */
     @Test
     void storeWaterThatGoesIntoAFloor() {
