@@ -96,7 +96,7 @@ final class Setpoints {
                     "Carries heat away before it boils at " + as.hot(HotLimits.boiling(rig)) + "; "
                             + difference(HotLimits.boiling(rig) - s.highLimit().on()) + " are left.");
         }
-        if (s.thermostat() != null) thermostat(name, s.thermostat());
+        if (s.thermostat() != null) thermostat(name, pump, s.thermostat());
         if (s.hours() != null) {
             add(
                     name + ": hours",
@@ -115,11 +115,15 @@ final class Setpoints {
         add(name + " never runs below: " + number(t.sensor()), onOff(t), why);
     }
 
-    private void thermostat(String name, Switch.Thermostat t) {
+    private void thermostat(String name, boolean pump, Switch.Thermostat t) {
         boolean calls = t.on() < t.off();
         String why = calls
                 ? "Calls for heat when colder; the gap spares the motor."
                 : "Runs when hotter; the gap spares the motor.";
+        // the store's or the room's sensor may call for heat; the fire's never
+        boolean inside = t.sensor().at() == Switch.Spot.STORE || t.sensor().at() == Switch.Spot.ROOM;
+        if (pump && calls && !inside)
+            why = "WRONG WAY ROUND: it stops the pump when the fire is hot. Not to be built so.";
         add(name + ": " + number(t.sensor()), onOff(t), why);
     }
 

@@ -19,6 +19,15 @@ final class MetalRules {
 
     static void look(Subject s, Findings f) {
         Materials m = s.materials();
+        if (soft(m.pickup())) {
+            f.stop(
+                    "plastic.fire",
+                    say("The pickup is of %s.", m.pickup() == Metal.RUBBER ? "rubber" : "plastic"),
+                    "It softens at the temperature of the water that it is to make, burns where it runs dry, and lets the water into "
+                            + "the fire.",
+                    "Black steel, stainless or copper in and on the fire.",
+                    "nothing that burns or softens belongs into a firebox: common practice, no source");
+        }
         plastic(s, f, m);
         tank(s, f, m);
         zinc(s, f, m);
@@ -37,6 +46,10 @@ final class MetalRules {
         scald(s, f);
     }
 
+    private static boolean soft(Metal metal) {
+        return metal == Metal.PLASTIC || metal == Metal.RUBBER;
+    }
+
     private static void plastic(Subject s, Findings f, Materials m) {
         String basis = "cross-linked polyethylene: 100 psi at 82 °C (180 °F), 80 psi at 93 °C (200 °F); makers' sheets";
         if (m.pipe() == null) {
@@ -48,7 +61,7 @@ final class MetalRules {
                     basis);
             return;
         }
-        if (m.pipe() != Metal.PLASTIC && Double.isNaN(m.plasticFromStove())) return;
+        if (!soft(m.pipe()) && Double.isNaN(m.plasticFromStove())) return;
         double away = m.plasticFromStove();
         if (Double.isNaN(away)) {
             f.ask(
@@ -61,7 +74,7 @@ final class MetalRules {
             f.add(
                     away < 1 ? Level.STOP : Level.MEND,
                     "plastic.near",
-                    say("Plastic pipe lies %.1f m from stove or flue.", away),
+                    say("Plastic pipe or rubber hose lies %.2f m from stove or flue.", away),
                     "It softens from outside by radiation and from inside by an overheat, and lets hot water go at midnight.",
                     "Metal for the first 2 m (6 ft) from stove and flue, in every direction, also above the flue.",
                     basis);
@@ -72,10 +85,12 @@ final class MetalRules {
         double hot = out == null
                 ? s.hottestWater()
                 : Math.max(s.hottestWater(), out.water().temperature());
-        if (m.pipe() == Metal.PLASTIC && hot > K + 93) {
+        if (soft(m.pipe()) && hot > K + 93) {
             f.mend(
                     "plastic.hot",
-                    "Water reaches " + Telling.degrees(hot) + " in a loop of plastic.",
+                    say(
+                            "Water reaches %s in a loop of %s.",
+                            Telling.degrees(hot), m.pipe() == Metal.RUBBER ? "rubber" : "plastic"),
                     "That is above what the pipe is made for at any pressure.",
                     "Metal from fire to store; plastic only beyond a mixing valve.",
                     basis);

@@ -121,7 +121,8 @@ public final class Integrator {
             double h = fit(wish, left);
             double error = step.attempt(h, h == left ? tStop : t + h);
             // good steps too may shrink for ever, where an unknown that must balance at once hops about its balance
-            if (h <= 16 * Math.ulp(t) && h < left) throw failure(t, h, error);
+            // so it is with a length that is no number: slopes that overflow have no curvature to begin from
+            if (!(h > 16 * Math.ulp(t) || h >= left)) throw failure(t, h, error);
             if (!(error <= GOOD)) {
                 wish = shorter(h, error, first);
                 rejected++;

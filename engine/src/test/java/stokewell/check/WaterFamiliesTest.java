@@ -271,6 +271,13 @@ class WaterFamiliesTest {
         Found.answer(Sound.material(Sound.pumped(), "pipe", Metal.PLASTIC), "plastic.hot", Level.MEND);
     }
 
+    @Test
+    void plasticAndRubberInTheFireAndInTheLoop() {
+        Found.answer(Sound.material(Sound.pumped(), "pickup", Metal.PLASTIC), "plastic.fire", Level.STOP);
+        Found.answer(Sound.material(Sound.pumped(), "pickup", Metal.RUBBER), "plastic.fire", Level.STOP);
+        Found.answer(Sound.material(Sound.pumped(), "pipe", Metal.RUBBER), "plastic.hot", Level.MEND);
+    }
+
     /** On at 60 °C and off at 80 °C: the hotter the coil, the surer its water stands. */
     @Test
     void aPumpThermostatTheWrongWayRound() {
