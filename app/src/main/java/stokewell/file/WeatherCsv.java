@@ -151,16 +151,21 @@ final class WeatherCsv {
                     file,
                     heading + 2 + records.size(),
                     "the table cannot be taken apart after this row",
-                    "Look for a quotation mark that is not closed");
+                    "It is cut short or holds something else, or a quotation mark before it is not closed. Get the file again, or "
+                            + "take the row out");
         }
         return records;
     }
 
+    /** What stands after an empty line is a footer; a table that goes on there would lose its end without anybody's wish. */
     private void tellOfRest(int end) {
         int rest = 0;
+        int wide = cells(lines.get(end - 1), separator).size();
         for (int i = end; i < lines.size(); i++) {
             List<String> cells = cells(lines.get(i), separator);
             if (!cells.isEmpty() && cells.get(0).matches("\\d.*")) {
+                if (cells.size() == wide)
+                    throw new WeatherFault(file, end + 1, "an empty line stands within the table", "Take it out");
                 rest++;
             }
         }

@@ -170,11 +170,14 @@ public final class Cautions {
         Night.Charge c = night.charge();
         if (c == null) return;
         if (c.coming() > c.roomLeft()) {
-            danger("At the last load the fire still brings " + as.energy(c.coming())
+            danger("At the load at " + Clock.hour(night.at(c.time())) + " the fire still brings "
+                    + as.energy(c.coming())
                     + " to the water, and the store has " + "room for " + as.energy(Math.max(0, c.roomLeft()))
                     + ": the rest boils or must be given away.");
         } else if (c.coming() > 0.8 * c.roomLeft()) {
-            watch("The store is nearly full at the last load: one more would not fit.");
+            watch(
+                    "At the load at " + Clock.hour(night.at(c.time()))
+                            + " what the fire still brings nearly fills the store, if nothing is drawn from it: one more load would not fit.");
         }
     }
 

@@ -56,7 +56,7 @@ final class NightFacts {
         double spare = c.roomLeft() - c.coming();
         line(
                 "room left, less heat in the stove",
-                as.energy(spare) + " at the last load" + at(c.time()) + ": " + as.energy(c.roomLeft()) + " less "
+                as.energy(spare) + " at the tightest load" + at(c.time()) + ": " + as.energy(c.roomLeft()) + " less "
                         + as.energy(c.coming()) + ", full at " + as.hot(c.full()));
         line("last safe time for one more load", lastSafe(night, c));
     }

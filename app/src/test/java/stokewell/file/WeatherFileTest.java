@@ -350,4 +350,18 @@ class WeatherFileTest {
                 table("time,temperature [°C]", 24, i -> ",5").getBytes(StandardCharsets.ISO_8859_1));
         assertThat(WeatherFile.read(latin).hourly().hours()).isEqualTo(24);
     }
+
+    @Test
+    void anEmptyLineWithinTheTableIsRefusedByItsRowAndAFooterIsNot() {
+        String table = table("time,temperature [C]", 48, h -> ",-3");
+        int half = table.indexOf("2024-01-02");
+        assertThatThrownBy(() -> text(table.substring(0, half) + "\n" + table.substring(half)))
+                .isInstanceOf(WeatherFault.class)
+                .hasMessageContaining("row 26")
+                .hasMessageContaining("an empty line stands within the table");
+        assertThat(text(table + "\n\n2 m above the floor, by hand, at noon\n")
+                        .hourly()
+                        .hours())
+                .isEqualTo(48);
+    }
 }

@@ -137,17 +137,17 @@ final class BoilRules {
         if (c == null || Double.isNaN(c.roomLeft())) return;
         String basis = "an energy balance of the normal day; practice: stop feeding in time";
         String why = say(
-                "At the last load the store still takes %.0f kWh, the fire will still bring %.0f kWh.",
+                "At the tightest load of the day the store still takes %.0f kWh, the fire will still bring %.0f kWh, if nothing is drawn.",
                 c.roomLeft() / 3.6e6, c.coming() / 3.6e6);
         if (c.roomLeft() < c.coming()) {
             f.mend(
                     "store.full",
-                    "The last load does not fit into the store any more.",
+                    "The tightest load of the day does not fit into the store any more.",
                     why,
                     "Stop feeding earlier, or skip a load when the store's top is hot; no pump can cool into a full store.",
                     basis);
         } else {
-            f.fine("store.full", "The store has room for the last load.", why, basis);
+            f.fine("store.full", "The store has room for every load.", why, basis);
         }
         Drill fan = s.drill(Fault.FAN_DEAD);
         if (fan != null && fan.firstBoil() < NEVER) {

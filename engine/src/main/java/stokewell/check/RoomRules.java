@@ -164,7 +164,12 @@ final class RoomRules {
             f.add(
                     has < needed / 3 ? Level.STOP : Level.MEND,
                     id,
-                    say("From %s to what can burn it is only %.0f cm.", what, 100 * has),
+                    say(
+                            has < 0.1
+                                    ? "From %s to what can burn it is only %.1f cm."
+                                    : "From %s to what can burn it is only %.0f cm.",
+                            what,
+                            100 * has),
                     why,
                     "Move it to " + inches
                             + ", or shield the wall with metal and 25 mm of air behind; hold a palm on the wall "

@@ -73,7 +73,7 @@ public record Night(
     /**
      * What no gauge shows.
      *
-     * @param time         of the last load
+     * @param time         of the load that leaves the store least room
      * @param roomLeft     heat the store then still takes before it is full, J
      * @param coming       heat that the fire, as it then stands, will still bring into water, J
      * @param full         mean store temperature that counts as full, K

@@ -296,7 +296,7 @@ public final class NightRun {
                 sim.wood(),
                 sim.loads(),
                 share,
-                store ? charge(sim, trace, share) : null,
+                store ? charge(sim, trace, events, share) : null,
                 toBoil,
                 recorder.flueSeconds > 0 ? recorder.flueBelowDewPoint / recorder.flueSeconds : 0,
                 recorder.hottestBody,
@@ -309,7 +309,7 @@ public final class NightRun {
     }
 
     /** Room left in the store against what the fire will still bring, from the trace. */
-    private static Night.Charge charge(Simulation sim, Trace trace, double share) {
+    private static Night.Charge charge(Simulation sim, Trace trace, List<Event> events, double share) {
         Plant plant = sim.plant();
         double boiling = Water.boilingPoint(plant.rig().place().altitude());
         double full = boiling - FULL_BELOW_BOILING;
@@ -319,22 +319,31 @@ public final class NightRun {
                 sim.loads() == 0 ? 0 : sim.wood() / sim.loads() * plant.fire().netHeat() * share;
         float[] bed = trace.column("bed");
         float[] mean = trace.column("store mean");
-        double last = sim.lastLoadTime();
+        double[] loads = events.stream()
+                .filter(e -> e instanceof Event.Loaded)
+                .mapToDouble(Event::time)
+                .toArray();
         double lastSafe = Double.NaN;
         boolean always = true;
-        Night.Charge atLast = new Night.Charge(Double.NaN, Double.NaN, Double.NaN, full, Double.NaN);
+        Night.Charge tightest = new Night.Charge(Double.NaN, Double.NaN, Double.NaN, full, Double.NaN);
+        int next = 0;
         for (int i = 0; i < bed.length; i++) {
             double left = capacity * (full - mean[i]);
             double coming = bed[i] * plant.fire().netHeat() * share;
-            boolean burning = bed[i] > 0.05;
             if (left - coming - perLoad >= 0) lastSafe = trace.time(i);
             else always = false;
-            if (trace.time(i) <= last + trace.step()) {
-                atLast = new Night.Charge(burning ? trace.time(i) : Double.NaN, left, coming, full, Double.NaN);
-            }
+            double loaded = Double.NaN;
+            // the sample after it: that at its own moment may not have seen it yet
+            while (next < loads.length && loads[next] <= trace.time(i) - 0.5 * trace.step()) loaded = loads[next++];
+            if (!Double.isNaN(loaded) && !(tightest.roomLeft() - tightest.coming() <= left - coming))
+                tightest = new Night.Charge(loaded, left, coming, full, Double.NaN);
         }
         return new Night.Charge(
-                last, atLast.roomLeft(), atLast.coming(), full, always ? Double.POSITIVE_INFINITY : lastSafe);
+                tightest.time(),
+                tightest.roomLeft(),
+                tightest.coming(),
+                full,
+                always ? Double.POSITIVE_INFINITY : lastSafe);
     }
 
     private static double sampled(Trace trace, String column, double time) {

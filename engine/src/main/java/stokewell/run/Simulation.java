@@ -56,7 +56,6 @@ public final class Simulation {
     private List<Event> events;
     private Recorder recorder;
     private BiConsumer<Interpolant, double[]> watcher;
-    private double lastLoadTime = Double.NaN;
     private double doorsOpen = Double.NaN;
     private double gainsNow = Double.NaN;
     private double airNow = Double.NaN;
@@ -320,7 +319,6 @@ public final class Simulation {
     private void lay(double[] x, double mass) {
         books.wood(mass, stoker.load(state.y, x, state.t, mass));
         stoker.setAir(state.t, secondOfDay(state.t));
-        lastLoadTime = state.t;
         events.add(new Event.Loaded(state.t, mass));
     }
 
@@ -394,10 +392,6 @@ public final class Simulation {
 
     int loads() {
         return books.loads();
-    }
-
-    double lastLoadTime() {
-        return lastLoadTime;
     }
 
     int starts(int driven) {
