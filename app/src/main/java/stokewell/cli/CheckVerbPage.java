@@ -8,6 +8,7 @@ import stokewell.check.Finding;
 import stokewell.check.Level;
 import stokewell.rig.Rig;
 import stokewell.run.Night;
+import stokewell.show.DrillChart;
 
 /** The findings on a rig as text: the verdict first, then worst first. */
 final class CheckVerbPage {
@@ -51,13 +52,13 @@ final class CheckVerbPage {
         for (Night.ToBoil t : outcome.day().minutesToBoil()) {
             b.append(t.pickup())
                     .append(" boils in ")
-                    .append(DrillVerbPage.time(60 * t.minutes()))
+                    .append(DrillChart.span(60 * t.minutes()))
                     .append("; ");
         }
         for (Drill d : outcome.drills()) {
             if (d.fault() == stokewell.check.Fault.POWER_OUT && d.possible()) {
                 b.append("in a power cut: ")
-                        .append(DrillVerbPage.time(d.firstBoil()))
+                        .append(DrillChart.span(d.firstBoil()))
                         .append('.');
                 return b.toString();
             }

@@ -6,6 +6,7 @@ import stokewell.check.Drill;
 import stokewell.check.Drills;
 import stokewell.file.UnitSystem;
 import stokewell.rig.Rig;
+import stokewell.show.DrillChart;
 import stokewell.show.GuardTold;
 import stokewell.show.Measure;
 import stokewell.show.Spoken;
@@ -85,7 +86,7 @@ final class DrillVerbPage {
                 "%-28s %-5s %8s %6s %6s %6s %6s %6s  %s%n",
                 d.fault().title(),
                 d.level(),
-                d.withoutIce() ? "no ice" : time(d.firstBoil()),
+                DrillChart.boils(d),
                 degrees(d.water().temperature()),
                 degrees(d.metal().temperature()),
                 d.pressure() == Double.POSITIVE_INFINITY ? "bursts" : tenth(as.pressureNumber(d.pressure())),
@@ -122,12 +123,5 @@ final class DrillVerbPage {
         if (!(after <= LAST)) return;
         double share = Math.log(Math.max(FIRST, after) / FIRST) / Math.log(LAST / FIRST);
         bar.setCharAt((int) Math.min(BAR - 1, Math.round(share * (BAR - 1))), sign);
-    }
-
-    static String time(double seconds) {
-        if (!Double.isFinite(seconds)) return "never";
-        if (seconds < 90) return Math.round(seconds) + " s";
-        if (seconds < 5400) return Math.round(seconds / 60) + " min";
-        return String.format(Locale.ROOT, "%.1f h", seconds / 3600);
     }
 }

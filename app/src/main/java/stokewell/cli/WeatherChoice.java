@@ -81,15 +81,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
     static WeatherChoice words(String text, Rig rig, UnitSystem units) {
         List<Surface> surfaces = Compiler.surfaces(rig);
         if (text.toLowerCase(Locale.ROOT).startsWith("snap:")) return snap(text, rig, surfaces, units);
-        DayRange range;
-        try {
-            range = range(text);
-        } catch (RigFault outside) {
-            throw Complaint.usage(
-                    "--weather \"" + text + "\": no place is so cold or so hot.",
-                    "Between " + Quantity.write(outside.low, Dimension.TEMPERATURE, units, 3) + " and "
-                            + Quantity.write(outside.high, Dimension.TEMPERATURE, units, 3) + " it can be reckoned.");
-        }
+        DayRange range = range(text, units);
         if (range == null) {
             throw Complaint.usage("--weather \"" + text + "\" is neither a file here nor a low and a high.", RIGHT);
         }
@@ -119,7 +111,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
             days = count.matches("\\d{1,3}") ? Integer.parseInt(count) : 0;
             rest = rest.substring(0, at);
         }
-        DayRange cold = range(rest);
+        DayRange cold = range(rest, units);
         if (cold == null || days < 1 || days > LONGEST_SNAP) {
             throw Complaint.usage("--weather \"" + text + "\" is not a cold snap.", RIGHT);
         }
@@ -219,7 +211,7 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
     }
 
     /** A low and a high, in either order; null where it is not that. */
-    private static DayRange range(String text) {
+    private static DayRange range(String text, UnitSystem units) {
         int slash = text.indexOf('/');
         if (slash < 0 || text.indexOf('/', slash + 1) >= 0) return null;
         try {
@@ -229,6 +221,11 @@ record WeatherChoice(Weather weather, String told, LocalDate day, Optional<Hourl
             return new DayRange(checked.low(), checked.high());
         } catch (QuantityFault e) {
             return null;
+        } catch (RigFault outside) {
+            throw Complaint.usage(
+                    "--weather \"" + text + "\": no place is so cold or so hot.",
+                    "Between " + Quantity.write(outside.low, Dimension.TEMPERATURE, units, 3) + " and "
+                            + Quantity.write(outside.high, Dimension.TEMPERATURE, units, 3) + " it can be reckoned.");
         }
     }
 

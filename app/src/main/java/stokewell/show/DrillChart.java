@@ -10,7 +10,7 @@ import stokewell.file.UnitSystem;
  * All drills beside each other, on the same scales: the hottest pickup water against the time since the fault, its boiling
  * line, a mark where it boils, and how it goes without a protection that is there or with the air shut by hand.
  */
-final class DrillChart {
+public final class DrillChart {
 
     private static final double FIRST = 30;
     private static final double LAST = 8 * 3600;
@@ -71,12 +71,12 @@ final class DrillChart {
     }
 
     /** When a drill first boils, for a column of its own. */
-    static String boils(Drill d) {
+    public static String boils(Drill d) {
         return d.withoutIce() ? "no ice" : span(d.firstBoil());
     }
 
     /** A time as short as it can be told. */
-    static String span(double seconds) {
+    public static String span(double seconds) {
         if (!Double.isFinite(seconds)) return "never";
         if (seconds < 90) return Math.round(seconds) + " s";
         if (seconds < 5400) return Math.round(seconds / 60) + " min";

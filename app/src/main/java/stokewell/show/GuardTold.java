@@ -9,7 +9,7 @@ public final class GuardTold {
 
     private GuardTold() {}
 
-    /** Such as "by hand, air shut after 2 min: boils 9 min, else 3 min; keeps 10.8 kg from boiling off". */
+    /** Such as "by hand, air shut after 2 min: boils in 9 min, else 3 min; keeps 10.8 kg from boiling off". */
     public static String line(Drill.Guard g, UnitSystem units) {
         if (!Double.isNaN(g.pressureWithout())) {
             return g.name() + ": without it " + pressed(g.pressureWithout(), units) + ", with it at most "

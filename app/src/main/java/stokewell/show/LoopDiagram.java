@@ -181,7 +181,7 @@ final class LoopDiagram {
         Symbols.arrow(on, left - 8, y - 12, Way.RIGHT, Ink.FIRE);
         Symbols.arrow(on, tankRight + 10, y + 12, Way.LEFT, Ink.WATER);
         double mid = (tankRight + left) / 2;
-        boolean mixed = e instanceof Emitter.FloorLoop f && !Double.isNaN(f.mixedTo());
+        boolean mixed = e instanceof Emitter.FloorLoop f && f.mixed();
         words(mid, y - (mixed ? 24 : 17), brief(c.supply()), Drawing.Anchor.MIDDLE);
         if (mixed) mixing(mid - 24, y);
         if (c.pump() != null) Symbols.pump(on, mid + 16, mixed ? y - 12 : y + 12, mixed ? Way.RIGHT : Way.LEFT);
@@ -201,7 +201,7 @@ final class LoopDiagram {
     private String kind(Emitter e) {
         if (e instanceof Emitter.FanCoil) return "fan coil";
         if (!(e instanceof Emitter.FloorLoop f)) return "radiator";
-        return Double.isNaN(f.mixedTo()) ? "pipe in the slab" : "slab, mixed to " + as.setting(f.mixedTo());
+        return f.mixed() ? "slab, mixed to " + as.setting(f.mixedTo()) : "pipe in the slab";
     }
 
     private void sensors() {

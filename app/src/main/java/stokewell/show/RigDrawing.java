@@ -374,7 +374,7 @@ final class RigDrawing {
                 for (double k = x + 5; k < x + wide; k += 6)
                     on.line(k, y - tall / 2 + 3, k, y + tall / 2 - 3, Ink.TEXT, 0.6);
         }
-        if (e instanceof Emitter.FloorLoop f && !Double.isNaN(f.mixedTo())) {
+        if (e instanceof Emitter.FloorLoop f && f.mixed()) {
             double valve = hot + 0.35 * (cool - hot);
             on.along(new Trail().move(back, cool).line(back, valve).line(down, valve), Ink.WATER, 1.6);
             Symbols.mixing(on, down, valve, Way.DOWN);

@@ -93,8 +93,11 @@ final class Setpoints {
             add(
                     name + " always runs: " + number(s.highLimit().sensor()),
                     onOff(s.highLimit()),
-                    "Carries heat away before it boils at " + as.hot(HotLimits.boiling(rig)) + "; "
-                            + difference(HotLimits.boiling(rig) - s.highLimit().on()) + " are left.");
+                    pump && HotLimits.wrongWayRound(s.highLimit())
+                            ? WRONG
+                            : "Carries heat away before it boils at " + as.hot(HotLimits.boiling(rig)) + "; "
+                                    + difference(HotLimits.boiling(rig)
+                                            - s.highLimit().on()) + " are left.");
         }
         if (s.thermostat() != null) thermostat(name, pump, s.thermostat());
         if (s.hours() != null) {
@@ -115,15 +118,14 @@ final class Setpoints {
         add(name + " never runs below: " + number(t.sensor()), onOff(t), why);
     }
 
+    private static final String WRONG = "WRONG WAY ROUND: it stops the pump when the fire is hot. Not to be built so.";
+
     private void thermostat(String name, boolean pump, Switch.Thermostat t) {
         boolean calls = t.on() < t.off();
         String why = calls
                 ? "Calls for heat when colder; the gap spares the motor."
                 : "Runs when hotter; the gap spares the motor.";
-        // the store's or the room's sensor may call for heat; the fire's never
-        boolean inside = t.sensor().at() == Switch.Spot.STORE || t.sensor().at() == Switch.Spot.ROOM;
-        if (pump && calls && !inside)
-            why = "WRONG WAY ROUND: it stops the pump when the fire is hot. Not to be built so.";
+        if (pump && HotLimits.wrongWayRound(t)) why = WRONG;
         add(name + ": " + number(t.sensor()), onOff(t), why);
     }
 
@@ -143,11 +145,11 @@ final class Setpoints {
 
     private void floors() {
         for (Emitter e : rig.emitters()) {
-            if (e instanceof Emitter.FloorLoop f && !Double.isNaN(f.mixedTo()))
+            if (e instanceof Emitter.FloorLoop f && f.mixed())
                 add(
                         Plain.name(f.name(), 20) + ": mixing valve",
                         as.setting(f.mixedTo()),
-                        "Screed bears " + as.hot(273.15 + 55)
+                        "Screed bears " + as.hot(HotLimits.SCREED)
                                 + ", feet less. A second thermostat behind it stops the pump.");
         }
     }

@@ -28,7 +28,7 @@ final class ControlRules {
         for (Switch w : s.rig().switches()) {
             if (!w.drives().equals("pump")) continue;
             for (Switch.Thermostat t : new Switch.Thermostat[] {w.thermostat(), w.highLimit()}) {
-                if (t == null || t.on() > t.off() || !atFire(t.sensor())) continue;
+                if (!HotLimits.wrongWayRound(t)) continue;
                 f.stop(
                         "control.wayround",
                         say(
@@ -43,13 +43,6 @@ final class ControlRules {
                 return;
             }
         }
-    }
-
-    private static boolean atFire(Switch.Sensor sensor) {
-        return switch (sensor.at()) {
-            case OUTLET, PICKUP, STOVE, SUPPLY -> true;
-            default -> false;
-        };
     }
 
     private static void controls(Subject s, Findings f) {

@@ -7,9 +7,6 @@ import stokewell.rig.Emitter;
 /** Pipes in a floor: how hot the water is that goes in. */
 final class FloorRules {
 
-    /** Round pipes in cement screed, K. */
-    private static final double SCREED = 273.15 + 55;
-
     private static final String BASIS =
             "EN 1264-4: no more than 55 °C (131 °F) round pipes in cement and calcium sulphate screed, and what its plastic pipe is "
                     + "made for; EN 1264-2: 29 °C (84 °F) at the surface where people stand (from memory)";
@@ -24,7 +21,7 @@ final class FloorRules {
         double drawn = drawn(s, floor);
         double held = floor.mixedTo();
         String second = " A second thermostat behind it, on its pipe, stops the pump at 55 °C (131 °F): valves stick.";
-        if (Double.isNaN(held) && drawn > SCREED) {
+        if (Double.isNaN(held) && drawn > HotLimits.SCREED) {
             f.mend(
                     "floor.hot",
                     say("Water of %s goes straight into the %s.", Telling.degrees(drawn), floor.name()),
@@ -33,7 +30,7 @@ final class FloorRules {
                             "A thermostatic mixing valve before its pump, set to 40 to 45 °C (104 to 113 °F): %s, mixed to.%s",
                             floor.name(), second),
                     BASIS);
-        } else if (held > SCREED) {
+        } else if (held > HotLimits.SCREED) {
             f.mend(
                     "floor.hot",
                     say("The mixing valve of the %s is set to %s.", floor.name(), Telling.degrees(held)),

@@ -2,6 +2,7 @@ package stokewell.check;
 
 import stokewell.matter.Water;
 import stokewell.rig.Rig;
+import stokewell.rig.Switch;
 
 /** Temperatures at which something must ring, start or stay off: on a mountain they go down with the boiling point. K. */
 public final class HotLimits {
@@ -31,5 +32,17 @@ public final class HotLimits {
     /** Over this a pump that stood must stay off: 93 °C, and on a mountain 6.5 K below boiling. Common practice, no source. */
     public static double restart(Rig rig) {
         return Math.min(RESTART, boiling(rig) - 6.5);
+    }
+
+    /** Round pipes in cement screed, K (EN 1264-4, from memory). */
+    public static final double SCREED = 273.15 + 55;
+
+    /** Whether a thermostat of the loop's pump sits at the fire's water and stops the pump when that is hot. */
+    public static boolean wrongWayRound(Switch.Thermostat t) {
+        if (t == null || t.on() > t.off()) return false;
+        return switch (t.sensor().at()) {
+            case OUTLET, PICKUP, STOVE, SUPPLY -> true;
+            default -> false;
+        };
     }
 }

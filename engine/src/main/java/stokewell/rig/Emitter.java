@@ -196,6 +196,11 @@ public sealed interface Emitter permits Emitter.AirTubes, Emitter.FanCoil, Emitt
             Entries.check(FloorLoop.class, name, name, length, bore, spacing, loops, mixedTo, circuit);
         }
 
+        /** Whether a valve mixes its water down. */
+        public boolean mixed() {
+            return !Double.isNaN(mixedTo);
+        }
+
         @Override
         public Emitter idle() {
             return new FloorLoop(name, length, bore, spacing, loops, mixedTo, circuit.withoutPump());

@@ -144,7 +144,7 @@ public record Parts(
             circuits++;
             if (c.pump() != null) pumps++;
             if (!Double.isNaN(c.checkValve())) checks++;
-            if (e instanceof Emitter.FloorLoop f && !Double.isNaN(f.mixedTo()))
+            if (e instanceof Emitter.FloorLoop f && f.mixed())
                 list.add(new Fitting(
                         "mixing valve", 1, f.name() + ": before its pump, cool water from behind the floor"));
         }
